@@ -1,0 +1,3 @@
+import { wireChecks } from './wire.checks.ts';
+
+export const conductorsBook = [...wireChecks];

@@ -1,0 +1,3 @@
+import type { Checks } from '../check.ts';
+
+export const linkBook: readonly Checks[] = [];
