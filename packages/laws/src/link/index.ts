@@ -1,1 +1,14 @@
-export {};
+export * from './budget.ts';
+export * from './choose.ts';
+export * from './decibel.ts';
+export * from './fading.ts';
+export * from './indoor.ts';
+export * from './limits.ts';
+export * from './modulation.ts';
+export * from './normal.ts';
+export * from './obstacles.ts';
+export * from './path.ts';
+export * from './queue.ts';
+export * from './rates.ts';
+export * from './street.ts';
+export * from './transport.ts';
