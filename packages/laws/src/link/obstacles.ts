@@ -16,7 +16,7 @@ export const fresnelRadius = law(
     gives: { symbol: 'R1', is: 'radius of the first zone about the ray', unit: 'm' },
     validFor: 'radius small beside both distances; keep 60 % of it clear for free-space loss',
     leavesOut: 'the ground itself, which has its own law; never count it twice',
-    source: 'Rec. ITU-R P.526-15, equation 2',
+    source: 'Rec. ITU-R P.526, equation 2, radius of the Fresnel ellipsoid',
   },
   ({ frequency, toBase, toRover }) => Math.sqrt(((LIGHT_SPEED / frequency) * toBase * toRover) / (toBase + toRover)),
 );

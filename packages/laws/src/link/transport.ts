@@ -64,7 +64,7 @@ export const bandwidthDelay = law(
     gives: { symbol: 'b', is: 'bytes in flight that fill the path', unit: 'B' },
     validFor: 'round-trip time without queues',
     leavesOut: 'variation of the rate',
-    source: 'RFC 1072, section 1.1, bandwidth times delay',
+    source: 'RFC 7323, section 1.1, bandwidth-delay product',
   },
   ({ rate, roundTrip }) => (rate * roundTrip) / 8,
 );
