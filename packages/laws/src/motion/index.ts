@@ -1,1 +1,16 @@
-export {};
+export * from './axles.ts';
+export * from './bulldozing.ts';
+export * from './clearance.ts';
+export * from './coasting.ts';
+export * from './grade.ts';
+export * from './skid.ts';
+export * from './soil.ts';
+export * from './soils.table.ts';
+export * from './sprung-axles.ts';
+export * from './steering.ts';
+export * from './step-limit.ts';
+export * from './steps.ts';
+export * from './stopping.ts';
+export * from './surface.ts';
+export * from './surfaces.table.ts';
+export * from './tipping.ts';
