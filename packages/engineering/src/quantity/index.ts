@@ -12,4 +12,16 @@
  * quantile(values, p), band(values), mean, standardDeviation, correlation
  * classify(cases) → Classes; influences(classes, output) → Influences
  */
+
+export { band, quantile, quantiles } from './bands.ts';
+export { CASES_MAX, drawCases } from './cases.ts';
+export { within } from './limits.ts';
+export { normalBelow, normalQuantile } from './normal.ts';
+export { formatQuantity, makeQuantity, parseQuantity } from './quantity.ts';
+export { SplitMix64, Stream, stream } from './random.ts';
+export { type Classes, classify, influences } from './sensitivity.ts';
 export type * from './shapes.ts';
+export { formatDoubted, formatValue } from './show.ts';
+export { correlation, mean, standardDeviation } from './summary.ts';
+export { acceptedUnits } from './unit-near.ts';
+export { differenceInUnit, fromUnit, inUnit, parseUnit, type Unit, type UnitReading, unitOf } from './units.ts';
