@@ -1,1 +1,12 @@
-export {};
+export * from './braking.ts';
+export * from './bridge.ts';
+export * from './duty.ts';
+export * from './gear.ts';
+export * from './motor.ts';
+export * from './motor-best.ts';
+export * from './motor-heat.ts';
+export * from './motor-stall.ts';
+export * from './pwm.ts';
+export * from './ripple.ts';
+export * from './steering.ts';
+export * from './tooth.ts';
