@@ -1,1 +1,15 @@
-export {};
+export * from './ageing.ts';
+export * from './brown-out.ts';
+export * from './capacitor.ts';
+export * from './capacity.ts';
+export * from './cell-resistance.ts';
+export * from './charging.ts';
+export * from './chemistries.ts';
+export * from './chen.ts';
+export * from './converter.ts';
+export * from './discharge-curve.ts';
+export * from './pack.ts';
+export * from './protection.ts';
+export * from './rest-voltage.ts';
+export * from './storage.ts';
+export * from './usb.ts';
