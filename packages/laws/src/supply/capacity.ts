@@ -7,7 +7,7 @@ import { straightLines } from './interpolate.ts';
 const HOUR = 3600;
 const capacity = { symbol: 'Q', is: 'capacity', unit: 'C', above: 0 } as const;
 const current = { symbol: 'I', is: 'current', unit: 'A', above: 0 } as const;
-const PEUKERT = 'Peukert’s law with rated hours, as in battery texts; t = H (C / (I H))ⁿ';
+const PEUKERT = 'Peukert’s law with rated hours, as in battery texts; t = H (C / (I H))^n';
 
 /** C-rate of a current: how many capacities per hour. */
 export const chargeRate = law(
@@ -82,12 +82,12 @@ export const peukertTime = law(
   {
     id: 'peukert-time',
     title: 'Run time of a lead battery at a current, Peukert',
-    equation: 't = H · (Q / (I · H))ⁿ',
+    equation: 't = H · (Q / (I · H))^n',
     args: {
       capacity,
       ratedTime: { symbol: 'H', is: 'time the capacity is rated at', unit: 's', above: 0 },
       current,
-      exponent: { symbol: 'ⁿ', is: 'Peukert exponent n', unit: '1', from: 1, to: 1.7 },
+      exponent: { symbol: 'n', is: 'Peukert exponent', unit: '1', from: 1, to: 1.7 },
     },
     gives: { symbol: 't', is: 'run time', unit: 's' },
     validFor: 'lead-acid, constant current, constant temperature, currents at or above the rated one',
