@@ -43,7 +43,7 @@ export function matrixFault({ ids, matrix }: Correlation): string | undefined {
 }
 
 /** Lower triangle L with L·Lᵀ = the matrix; none where the matrix has a negative direction. */
-export function choleskyOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
+function choleskyOf(matrix: readonly (readonly number[])[]): number[][] | undefined {
   const lower: number[][] = [];
   for (const [i, row] of matrix.entries()) {
     const mine: number[] = [];
@@ -101,7 +101,7 @@ function mixed(weights: readonly number[], columns: readonly Float64Array[], cou
 }
 
 /** Rank, from 0, of each value among all. */
-export function ranksOf(values: Float64Array): Int32Array {
+function ranksOf(values: Float64Array): Int32Array {
   const bySize = Int32Array.from(values, (_, i) => i).sort((a, b) => (values[a] ?? 0) - (values[b] ?? 0));
   const ranks = new Int32Array(values.length);
   for (let rank = 0; rank < bySize.length; rank++) ranks[bySize[rank] ?? 0] = rank;

@@ -39,7 +39,8 @@ const FAR_UNDER = [
 function erfc(x: number): number {
   const size = Math.abs(x);
   if (size <= 0.46875) return 1 - (x * polynomial(NEAR_OVER, x * x)) / polynomial(NEAR_UNDER, x * x);
-  const tail = squareFall(size) * (size <= 4 ? middle(size) : far(size));
+  // Beyond 28 the tail is smaller than the smallest double; infinity must not meet itself in a difference.
+  const tail = size > 28 ? 0 : squareFall(size) * (size <= 4 ? middle(size) : far(size));
   return x < 0 ? 2 - tail : tail;
 }
 

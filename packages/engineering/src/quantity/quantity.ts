@@ -113,7 +113,10 @@ function range(first: Term, second: Term, wanted: Unit): Outcome<Written> {
   const fromUnit = first.unit === '' && wanted !== ONE ? unit : valueUnit(first, wanted);
   if (!fromUnit.ok) return fromUnit;
   if (toSi(fromUnit.is, first.number) > toSi(unit.is, second.number)) {
-    const hint = `Write the lower end first: ${second.text} … ${first.text}.`;
+    const [low, high] = [second.number, first.number];
+    const same = fromUnit.is.text === unit.is.text;
+    const ends = same ? `${low} … ${amountText(high, unit.is.text)}` : `${second.text} … ${first.text}`;
+    const hint = `Write the lower end first: ${ends}.`;
     return bad('QUANTITY_RANGE_REVERSED', `${first.text} … ${second.text}`, ['low … high'], hint);
   }
   return good({
@@ -150,7 +153,8 @@ function knownUnit(term: Term, wanted: Unit): Outcome<Unit> {
     const hint = 'Put what stands below the stroke in parentheses, as in W/(m·K).';
     return bad('QUANTITY_UNIT_UNKNOWN', term.unit, acceptedUnits(wanted), hint);
   }
-  const near = nearestUnits(reading.found, wanted);
+  const whole = nearestUnits(term.unit, wanted);
+  const near = whole.length > 0 ? whole : nearestUnits(reading.found, wanted);
   const hint = near.length > 0 ? `Perhaps ${near.join(' or ')} is meant.` : `Write ${listed(acceptedUnits(wanted))}.`;
   return bad('QUANTITY_UNIT_UNKNOWN', reading.found, acceptedUnits(wanted), hint);
 }

@@ -9,7 +9,6 @@
  * The index of an input includes what moves along with it through a correlation. The classes hide detail finer than
  * a class: for a straight relation 1/K² of the index.
  */
-import { ranksOf } from './correlate.ts';
 import { normalQuantile } from './normal.ts';
 import type { Cases, Column, Influence, Influences } from './shapes.ts';
 
@@ -35,12 +34,26 @@ export function classify(cases: Cases): Classes {
   return { cases, count, columns };
 }
 
-/** None for an input that is the same in all cases. */
+/** None for an input that is the same in all cases. Equal values come into the same class. */
 function classesOf(values: Float64Array, count: number): Uint8Array | undefined {
-  const first = values[0] ?? 0;
-  if (values.every((value) => value === first)) return undefined;
-  const ranks = ranksOf(values);
-  return Uint8Array.from(ranks, (rank) => Math.floor((rank * count) / ranks.length));
+  const sorted = new Float64Array(values).sort();
+  const n = sorted.length;
+  if (sorted[0] === sorted[n - 1]) return undefined;
+  const starts = Float64Array.from({ length: count }, (_, c) => sorted[Math.ceil((c * n) / count)] ?? 0);
+  const classOf = new Uint8Array(n);
+  for (let i = 0; i < n; i++) classOf[i] = lastNotAbove(starts, values[i] ?? 0);
+  return classOf;
+}
+
+/** Index of the last of the ascending starts that does not exceed the value. */
+function lastNotAbove(starts: Float64Array, value: number): number {
+  let [low, high] = [0, starts.length - 1];
+  while (low < high) {
+    const middle = (low + high + 1) >> 1;
+    if ((starts[middle] ?? 0) <= value) low = middle;
+    else high = middle - 1;
+  }
+  return low;
 }
 
 /**

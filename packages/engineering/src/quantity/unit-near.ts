@@ -13,12 +13,22 @@ const COMPOUNDS: readonly Unit[] = CUSTOMARY.flatMap((text) => {
   return reading.ok ? [reading.unit] : [];
 });
 
-/** The units that a quantity of this dimension may be written in. */
+/**
+ * The units that a quantity of this dimension may be written in. Where the dimension is given by a single unit, the
+ * single ones; where by a compound, the customary ones, because a torque is not asked for in watt-hours.
+ */
 export function acceptedUnits(wanted: Unit): string[] {
-  const fitting = [...SINGLE_UNITS, ...COMPOUNDS].filter((unit) => admits(wanted, unit));
-  const texts = fitting.map((unit) => (unit === ONE ? 'a plain number' : unit.text));
+  const fitting = (units: readonly Unit[]) =>
+    units
+      .filter((unit) => admits(wanted, unit) && (unit !== ONE || wanted === ONE))
+      .map((unit) => (unit === ONE ? 'a plain number' : unit.text));
+  const single = fitting(SINGLE_UNITS);
+  const customary = fitting(COMPOUNDS);
+  const first = SINGLE_UNITS.includes(wanted) ? single : customary;
   const own = wanted === ONE ? [] : [wanted.text];
-  return [...new Set([...own, ...texts])].slice(0, NAMED_MAX);
+  const named = new Set([...own, ...first]);
+  if (named.size < 2) for (const text of [...customary, ...single]) named.add(text);
+  return [...named].slice(0, NAMED_MAX);
 }
 
 /** May a quantity of the dimension `wanted` be written in this unit? °C only where a temperature on the scale is meant. */
@@ -26,16 +36,15 @@ export function admits(wanted: Unit, unit: Unit): boolean {
   return sameDimension(wanted, unit) && (unit.offset === 0 || wanted.offset !== 0);
 }
 
-/** Known units that look or sound like this text, nearest first; those of the wanted dimension win a draw. */
+/** Known units that look or sound like this text, nearest first; those of the wanted dimension only, if any is near. */
 export function nearestUnits(text: string, wanted: Unit): string[] {
   if (text.length > LENGTH_MAX) return [];
-  const found = new Map<string, number>();
+  const found = new Map<Unit, number>();
   const propose = (spelling: string, unit: Unit): void => {
     const reach = Math.max(1, Math.floor(text.length / 2));
     const steps = editSteps(text.toLowerCase(), spelling.toLowerCase());
     if (steps > reach) return;
-    const apart = steps + (text === spelling ? 0 : 0.25) - (admits(wanted, unit) ? 0.5 : 0);
-    found.set(unit.text, Math.min(apart, found.get(unit.text) ?? Number.POSITIVE_INFINITY));
+    found.set(unit, Math.min(steps, found.get(unit) ?? Number.POSITIVE_INFINITY));
   };
   for (const unit of [...SINGLE_UNITS, ...COMPOUNDS]) if (unit !== ONE) propose(unit.text, unit);
   for (const [spelling, meaning] of Object.entries(RUN_TOGETHER)) {
@@ -48,8 +57,11 @@ export function nearestUnits(text: string, wanted: Unit): string[] {
     propose(row.name, unit.unit);
     for (const alias of row.aliases ?? []) propose(alias, unit.unit);
   }
-  const byDistance = [...found].sort(([, a], [, b]) => a - b);
-  return byDistance.slice(0, NEAR_MAX).map(([unit]) => unit);
+  const fitting = [...found].filter(([unit]) => admits(wanted, unit));
+  const byDistance = (fitting.length > 0 ? fitting : [...found]).sort(([, a], [, b]) => a - b);
+  const best = byDistance[0]?.[1] ?? 0;
+  const near = byDistance.filter(([, steps]) => steps < best + 1).slice(0, NEAR_MAX);
+  return near.map(([unit]) => unit.text);
 }
 
 /** Letters to insert, delete or replace to make one text into the other (Levenshtein 1966). */

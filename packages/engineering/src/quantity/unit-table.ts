@@ -93,12 +93,13 @@ export const UNIT_ROWS: readonly UnitRow[] = [
   row('dBi', 'decibel over isotropic', '', { dB: 1 }),
 ];
 
-/** Compound units that messages propose, besides the single ones of the same dimension. */
+/** Units that messages propose for a dimension that is given by a compound unit. */
 export const CUSTOMARY: readonly string[] = [
   'm/s',
   'km/h',
   'm/s²',
   'rad/s',
+  'rpm',
   '°/s',
   'N·m',
   'mN·m',
