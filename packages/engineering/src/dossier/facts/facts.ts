@@ -1,5 +1,7 @@
 /** What is known about every quantity a dossier may hold: stated once, read by the schema, the docs and the desk. */
 
+import type { Chemistry } from '@longrein/laws';
+
 /** How a quantity behaves from case to case. */
 export type Behaviour =
   /** One truth, not exactly known: a resistance, a mass. */
@@ -13,15 +15,13 @@ export type Behaviour =
 
 /** The discrete facts of a vehicle that a stated assumption may depend on. */
 export interface Traits {
-  readonly chemistry: string;
+  readonly chemistry: Chemistry;
   readonly cells: number;
-  readonly toyChemistry: string;
+  readonly toyChemistry: Chemistry;
   readonly toyCells: number;
   readonly bridge: 'bipolar' | 'mosfet';
   readonly steering: 'on-off' | 'servo' | 'skid';
   readonly magnet: 'ferrite' | 'neodymium';
-  readonly axles: number;
-  readonly band: string;
 }
 
 /** An assumption made when a quantity is not stated: the text as a maker would have written it, and why. */

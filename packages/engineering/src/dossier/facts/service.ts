@@ -418,7 +418,7 @@ export const pictureFacts = facts({
     how: 'Read it from the system.',
     otherwise: assume('16 GB', 'a small card'),
   },
-  'driver.reaction': {
+  'driving.reaction': {
     title: 'reaction time of a driver',
     unit: 's',
     is: 'variation',
@@ -427,7 +427,7 @@ export const pictureFacts = facts({
     how: 'Bench card: lamp on the page, key pressed.',
     otherwise: assume('0.7 … 1.5 s', 'alert to public drivers, from reaction-time studies'),
   },
-  'drive.actuation': {
+  'driving.actuation': {
     title: 'actuation delay, command received to motor braking',
     unit: 'ms',
     is: 'doubt',
@@ -436,7 +436,7 @@ export const pictureFacts = facts({
     how: 'Bench card: film the wheel and a lamp on the command pin.',
     otherwise: assume('20 … 80 ms', 'loop time and bridge; not measured'),
   },
-  'drive.braking': {
+  'driving.braking': {
     title: 'deceleration when it brakes on the level',
     unit: 'm/s²',
     is: 'doubt',

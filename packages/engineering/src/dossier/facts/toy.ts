@@ -1,4 +1,5 @@
 /** Quantities of the toy as it came: body, wheels, motors, gears, steering, original pack. */
+import { CHEMISTRY_FACTS } from '@longrein/laws';
 import { assume, facts } from './facts.ts';
 
 const TAPE = 'Tape or calliper';
@@ -211,6 +212,11 @@ export const driveFacts = facts({
     above: 0.5,
     to: 60,
     how: 'Label of the motor; without one, what the original pack gives under load.',
+    otherwise: (t) =>
+      assume(
+        `${Number((CHEMISTRY_FACTS[t.toyChemistry].nominal.value * t.toyCells).toFixed(2))} V ± 8 %`,
+        'taken as the nominal voltage of the original pack',
+      ),
   },
   'motor.resistance': {
     title: 'winding resistance of one drive motor, brushes included, at 20 °C',

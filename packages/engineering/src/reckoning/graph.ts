@@ -1,0 +1,83 @@
+/** The graph of sums: which route each sum takes for a vehicle, what it rests on, and that it has no cycle. */
+import type { InputId } from '../dossier/facts/index.ts';
+import type { Layout, Vehicle } from '../dossier/resolve.ts';
+import type { Ref, Route, Sum } from './sum.ts';
+import { isSumId, SUM_IDS, type SumId } from './sums/ids.ts';
+
+export type Sums = Readonly<Record<SumId, Sum>>;
+
+/** How a sum stands for one vehicle before anything is computed. */
+export type Standing =
+  | { readonly kind: 'takes'; readonly route: Route }
+  /** It means nothing for this vehicle, such as a steering motor on a skid-steered one. */
+  | { readonly kind: 'does not apply' }
+  /** It would mean something, but what it needs is neither stated nor assumed. */
+  | { readonly kind: 'lacks'; readonly missing: readonly Ref[] };
+
+export interface Graph {
+  readonly standing: ReadonlyMap<SumId, Standing>;
+  /** The sums that take a route, each after all it uses. */
+  readonly order: readonly SumId[];
+}
+
+/**
+ * Chooses the routes of all sums for a vehicle.
+ * @throws Error naming the path where sums use one another in a circle
+ */
+export function graphOf(sums: Sums, vehicle: Vehicle): Graph {
+  const standing = new Map<SumId, Standing>();
+  const order: SumId[] = [];
+  const path: SumId[] = [];
+  const has = (id: InputId) => vehicle.inputs.has(id);
+
+  const available = (ref: Ref): boolean => (isSumId(ref) ? visit(ref).kind === 'takes' : has(ref));
+
+  const visit = (id: SumId): Standing => {
+    const known = standing.get(id);
+    if (known) return known;
+    if (path.includes(id)) throw new Error(`sums in a circle: ${[...path.slice(path.indexOf(id)), id].join(' → ')}`);
+    path.push(id);
+    const found = stand(sums[id], vehicle.layout, has, available);
+    path.pop();
+    standing.set(id, found);
+    if (found.kind === 'takes') order.push(id);
+    return found;
+  };
+
+  for (const id of SUM_IDS) visit(id);
+  return { standing, order };
+}
+
+function stand(
+  sum: Sum,
+  layout: Layout,
+  has: (id: InputId) => boolean,
+  available: (ref: Ref) => boolean,
+): Standing {
+  if (sum.when && !sum.when(layout)) return { kind: 'does not apply' };
+  let missing: Ref[] = [];
+  for (const route of sum.routes) {
+    if (route.when && !route.when(layout, has)) continue;
+    const lacking = Object.values(route.uses).filter((ref) => !available(ref));
+    if (lacking.length === 0) return { kind: 'takes', route };
+    missing = lacking;
+  }
+  return { kind: 'lacks', missing };
+}
+
+/**
+ * Refuses sums that could use one another in a circle for any vehicle, whatever routes it takes.
+ * @throws Error naming the path
+ */
+export function refuseCycles(sums: Sums): void {
+  const done = new Set<SumId>();
+  const visit = (id: SumId, path: readonly SumId[]): void => {
+    if (path.includes(id)) throw new Error(`sums in a circle: ${[...path.slice(path.indexOf(id)), id].join(' → ')}`);
+    if (done.has(id)) return;
+    for (const route of sums[id].routes) {
+      for (const ref of Object.values(route.uses)) if (isSumId(ref)) visit(ref, [...path, id]);
+    }
+    done.add(id);
+  };
+  for (const id of SUM_IDS) visit(id, []);
+}

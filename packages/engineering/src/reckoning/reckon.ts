@@ -1,0 +1,180 @@
+/** The reckoning: findings over the study of a vehicle. */
+import type { InputId } from '../dossier/facts/index.ts';
+import type { Input, Vehicle } from '../dossier/resolve.ts';
+import { band } from '../quantity/bands.ts';
+import { type Classes, classify, influences } from '../quantity/sensitivity.ts';
+import type { Band } from '../quantity/shapes.ts';
+import { type Finding, type State, stateOf } from './finding.ts';
+import { FINDINGS, type FindingId } from './findings/index.ts';
+import type { Ref } from './sum.ts';
+import { SUMS } from './sums/index.ts';
+import { isSumId } from './sums/ids.ts';
+import { ancestors, columnOf, type Study, type StudyOptions, study } from './study.ts';
+
+/** How much of a finding's spread an input explains by itself. */
+export interface Decider {
+  readonly id: InputId;
+  readonly title: string;
+  /** First-order share of the variance of the margin. */
+  readonly share: number;
+}
+
+/** A finding of a vehicle. */
+export interface FindingResult {
+  readonly id: FindingId;
+  readonly finding: Finding;
+  readonly state: State;
+  /** Of 100 possible vehicles, in how many it holds. NaN where unsettled. */
+  readonly holds: number;
+  /** Bands in SI. The margin is positive where it holds. */
+  readonly need: Band;
+  readonly has: Band;
+  readonly margin: Band;
+  /** Was what differs from day to day taken at its declared worst, drawn, or is nothing of the kind in it? */
+  readonly variation: 'worst' | 'drawn' | 'worst and drawn' | 'none';
+  /** Inputs that decide it, strongest first, only those above the noise floor. */
+  readonly decidedBy: readonly Decider[];
+  /** For unsettled findings: why. */
+  readonly because?: string;
+  /** 1 where it holds, case by case; empty where unsettled. */
+  readonly verdicts: Uint8Array;
+}
+
+export interface Reckoning {
+  readonly vehicle: Vehicle;
+  readonly study: Study;
+  readonly classes: Classes;
+  readonly findings: readonly FindingResult[];
+  /** Quantities that were assumed, as nobody stated them. */
+  readonly assumptions: readonly Input[];
+}
+
+/** Deciders named with a finding. */
+const DECIDERS_SHOWN = 4;
+const NOTHING: Band = { p5: Number.NaN, p50: Number.NaN, p95: Number.NaN, counted: 0, missing: 0 };
+
+/** Reckons a vehicle: draws the cases, evaluates sums and findings. */
+export function reckon(vehicle: Vehicle, options: StudyOptions = {}): Reckoning {
+  const done = study(SUMS, vehicle, options);
+  const classes = classify(done.cases);
+  const findings = (Object.keys(FINDINGS) as FindingId[])
+    .filter((id) => applies(FINDINGS[id], done))
+    .map((id) => judge(id, FINDINGS[id], done, classes));
+  const assumptions = [...vehicle.inputs.values()].filter((input) => input.origin === 'assumed');
+  return { vehicle, study: done, classes, findings, assumptions };
+}
+
+/** A finding does not apply where it says so, or where one of its sums means nothing for this vehicle. */
+function applies(finding: Finding, { vehicle, graph }: Study): boolean {
+  if (finding.when && !finding.when(vehicle.layout)) return false;
+  return ![finding.need, finding.has].some(
+    (ref) => isSumId(ref) && graph.standing.get(ref)?.kind === 'does not apply',
+  );
+}
+
+function judge(id: FindingId, finding: Finding, done: Study, classes: Classes): FindingResult {
+  const need = columnOf(done, finding.need);
+  const has = columnOf(done, finding.has);
+  const variation = variationOf(done, [finding.need, finding.has]);
+  const because = unsettledBecause(done, [finding.need, finding.has]);
+  if (because !== undefined || need === undefined || has === undefined) {
+    return unsettled(id, finding, variation, because ?? 'a quantity is missing');
+  }
+  const { count } = done;
+  const margin = new Float64Array(count);
+  const verdicts = new Uint8Array(count);
+  let holding = 0;
+  for (let i = 0; i < count; i++) {
+    const apart = (has[i] as number) - (need[i] as number);
+    const m = finding.sense === 'at least' ? apart : -apart;
+    margin[i] = m;
+    if (m >= 0) {
+      verdicts[i] = 1;
+      holding++;
+    }
+  }
+  const share = holding / count;
+  return {
+    id,
+    finding,
+    state: stateOf(share),
+    holds: share * 100,
+    need: band(need.subarray(0, count)),
+    has: band(has.subarray(0, count)),
+    margin: band(margin),
+    variation,
+    decidedBy: deciders(done, classes, margin, ancestors(done.graph, [finding.need, finding.has])),
+    verdicts,
+  };
+}
+
+function unsettled(
+  id: FindingId,
+  finding: Finding,
+  variation: FindingResult['variation'],
+  because: string,
+): FindingResult {
+  return {
+    id,
+    finding,
+    state: 'unsettled',
+    holds: Number.NaN,
+    need: NOTHING,
+    has: NOTHING,
+    margin: NOTHING,
+    variation,
+    decidedBy: [],
+    because,
+    verdicts: new Uint8Array(0),
+  };
+}
+
+/** Why the finding cannot be settled: a missing input, or a sum without a finite value in some cases. */
+function unsettledBecause(done: Study, refs: readonly Ref[]): string | undefined {
+  for (const ref of refs) {
+    if (!isSumId(ref)) {
+      if (!done.inputs.has(ref)) return `${ref} is neither stated nor assumed`;
+      continue;
+    }
+    const result = done.sums.get(ref);
+    if (result === undefined) return `nothing is known of ${missingInputs(done, ref).join(' or ')}`;
+    if (result.cause) return `in ${result.cause.cases} of ${done.count} cases: ${result.cause.says}`;
+  }
+  return undefined;
+}
+
+/** The inputs at the bottom of a sum that cannot be computed. */
+function missingInputs(done: Study, ref: Ref): Ref[] {
+  if (!isSumId(ref)) return [ref];
+  const standing = done.graph.standing.get(ref);
+  if (standing?.kind !== 'lacks') return [ref];
+  return [...new Set(standing.missing.flatMap((inner) => missingInputs(done, inner)))];
+}
+
+function variationOf(done: Study, refs: readonly Ref[]): FindingResult['variation'] {
+  let worst = false;
+  let drawn = false;
+  for (const id of ancestors(done.graph, refs)) {
+    const behaviour = done.vehicle.inputs.get(id)?.behaviour;
+    if (behaviour === 'worst') worst = true;
+    if (behaviour === 'variation') drawn = true;
+  }
+  if (worst && drawn) return 'worst and drawn';
+  return worst ? 'worst' : drawn ? 'drawn' : 'none';
+}
+
+/** The classes of these inputs only: the others cannot matter, and would only raise the noise floor. */
+export function only(classes: Classes, ids: ReadonlySet<string>): Classes {
+  return { ...classes, columns: classes.columns.filter(({ column }) => ids.has(column.id)) };
+}
+
+function deciders(done: Study, classes: Classes, margin: Float64Array, ids: ReadonlySet<InputId>): Decider[] {
+  return influences(only(classes, ids), margin)
+    .ranked.filter((influence) => influence.clear)
+    .slice(0, DECIDERS_SHOWN)
+    .map(({ id, index }) => ({
+      id: id as InputId,
+      title: done.vehicle.inputs.get(id as InputId)?.facts.title ?? id,
+      share: index,
+    }));
+}
