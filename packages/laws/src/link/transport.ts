@@ -44,7 +44,7 @@ export const lossTimeoutRate = law(
     },
     gives: { symbol: 'R', is: 'throughput', unit: 'bit/s' },
     validFor: 'congestion control that halves on loss, delayed acknowledgements',
-    leavesOut: 'window limits, control that models the path',
+    leavesOut: 'selective acknowledgements, which lose up to a third less; window limits; control that models the path',
     source: 'RFC 3819, section 8.5, after Padhye, Firoiu, Towsley and Kurose 1998',
   },
   ({ segment, roundTrip, timeout, loss }) => {
