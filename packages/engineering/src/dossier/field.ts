@@ -2,7 +2,7 @@
 import * as z from 'zod';
 import { parseQuantity } from '../quantity/quantity.ts';
 import type { Quantity } from '../quantity/shapes.ts';
-import { factsOf, type QuantityId } from './facts/index.ts';
+import { factsOf, type QuantityId } from './facts/quantities.ts';
 
 /** Where a value comes from. */
 export const BASES = ['measured', 'label', 'estimate'] as const;

@@ -7,7 +7,7 @@ import { inUnit } from '../quantity/units.ts';
 import { assumed } from './assumed.ts';
 import { PLACED, RUNS } from './facts/build.ts';
 import type { Assumption, Behaviour, QuantityFacts, Traits } from './facts/facts.ts';
-import { factsOf, type InputId, QUANTITIES, type QuantityId } from './facts/index.ts';
+import { factsOf, type InputId, QUANTITIES, type QuantityId } from './facts/quantities.ts';
 import type { Basis, Stated } from './field.ts';
 import { pointer } from './locate.ts';
 import type { Dossier } from './schema/dossier.ts';

@@ -1,11 +1,11 @@
 /** Explains a sum or finding down to what was measured, numbers put into the formula. */
-import type { InputId } from '../dossier/facts/index.ts';
-import { formatValue } from '../quantity/show.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Band } from '../quantity/shapes.ts';
+import { formatValue } from '../quantity/show.ts';
 import type { FindingResult, Reckoning } from './reckon.ts';
 import type { Ref } from './sum.ts';
+import { SUMS } from './sums/all.ts';
 import { isSumId, type SumId } from './sums/ids.ts';
-import { SUMS } from './sums/index.ts';
 
 /** A law as it is named in an explanation. */
 export interface NamedLaw {
@@ -32,7 +32,12 @@ export type Explanation =
       /** The formula with the numbers of the vehicle exactly as stated. */
       readonly numbers: string;
       readonly laws: readonly NamedLaw[];
-      readonly constants: readonly { readonly name: string; readonly value: string; readonly is: string; readonly source: string }[];
+      readonly constants: readonly {
+        readonly name: string;
+        readonly value: string;
+        readonly is: string;
+        readonly source: string;
+      }[];
       readonly caveat?: string;
       readonly problem?: string;
       readonly uses: readonly Explanation[];

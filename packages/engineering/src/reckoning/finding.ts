@@ -1,7 +1,7 @@
 /** What a finding is: a claim about the vehicle, what it needs, what it has, and what to do where it fails. */
 import type { Layout } from '../dossier/resolve.ts';
-import type { Subject, SumId } from './sums/ids.ts';
 import type { Ref } from './sum.ts';
+import type { Subject, SumId } from './sums/ids.ts';
 
 export interface Finding {
   readonly title: string;

@@ -1,5 +1,5 @@
 /** The graph of sums: which route each sum takes for a vehicle, what it rests on, and that it has no cycle. */
-import type { InputId } from '../dossier/facts/index.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Layout, Vehicle } from '../dossier/resolve.ts';
 import type { Ref, Route, Sum } from './sum.ts';
 import { isSumId, SUM_IDS, type SumId } from './sums/ids.ts';
@@ -48,12 +48,7 @@ export function graphOf(sums: Sums, vehicle: Vehicle): Graph {
   return { standing, order };
 }
 
-function stand(
-  sum: Sum,
-  layout: Layout,
-  has: (id: InputId) => boolean,
-  available: (ref: Ref) => boolean,
-): Standing {
+function stand(sum: Sum, layout: Layout, has: (id: InputId) => boolean, available: (ref: Ref) => boolean): Standing {
   if (sum.when && !sum.when(layout)) return { kind: 'does not apply' };
   let missing: Ref[] = [];
   for (const route of sum.routes) {

@@ -1,5 +1,5 @@
 /** What to measure next: the inputs whose doubt leaves verdicts open, and how much each would settle. */
-import type { InputId } from '../dossier/facts/index.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Input } from '../dossier/resolve.ts';
 import { influences } from '../quantity/sensitivity.ts';
 import { only, type Reckoning } from './reckon.ts';

@@ -1,15 +1,15 @@
 /** The reckoning: findings over the study of a vehicle. */
-import type { InputId } from '../dossier/facts/index.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Input, Vehicle } from '../dossier/resolve.ts';
 import { band } from '../quantity/bands.ts';
 import { type Classes, classify, influences } from '../quantity/sensitivity.ts';
 import type { Band } from '../quantity/shapes.ts';
 import { type Finding, type State, stateOf } from './finding.ts';
-import { FINDINGS, type FindingId } from './findings/index.ts';
-import type { Ref } from './sum.ts';
-import { SUMS } from './sums/index.ts';
-import { isSumId } from './sums/ids.ts';
+import { FINDINGS, type FindingId } from './findings/all.ts';
 import { ancestors, columnOf, type Study, type StudyOptions, study } from './study.ts';
+import type { Ref } from './sum.ts';
+import { SUMS } from './sums/all.ts';
+import { isSumId } from './sums/ids.ts';
 
 /** How much of a finding's spread an input explains by itself. */
 export interface Decider {
@@ -67,9 +67,7 @@ export function reckon(vehicle: Vehicle, options: StudyOptions = {}): Reckoning 
 /** A finding does not apply where it says so, or where one of its sums means nothing for this vehicle. */
 function applies(finding: Finding, { vehicle, graph }: Study): boolean {
   if (finding.when && !finding.when(vehicle.layout)) return false;
-  return ![finding.need, finding.has].some(
-    (ref) => isSumId(ref) && graph.standing.get(ref)?.kind === 'does not apply',
-  );
+  return ![finding.need, finding.has].some((ref) => isSumId(ref) && graph.standing.get(ref)?.kind === 'does not apply');
 }
 
 function judge(id: FindingId, finding: Finding, done: Study, classes: Classes): FindingResult {

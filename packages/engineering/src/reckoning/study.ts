@@ -1,6 +1,6 @@
 /** A study: all sums of a vehicle over all cases, and over the vehicle exactly as stated. */
 import { OutOfRange } from '@longrein/laws';
-import type { InputId } from '../dossier/facts/index.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Input, Vehicle } from '../dossier/resolve.ts';
 import { band } from '../quantity/bands.ts';
 import { drawCases } from '../quantity/cases.ts';
@@ -91,7 +91,9 @@ function evaluate(
   count: number,
 ): SumResult {
   const names = Object.keys(route.uses);
-  const columns = names.map((name) => columnOf({ inputs, sums }, route.uses[name] as Ref) ?? new Float64Array(count + 1));
+  const columns = names.map(
+    (name) => columnOf({ inputs, sums }, route.uses[name] as Ref) ?? new Float64Array(count + 1),
+  );
   const constants = route.takes?.(vehicle.layout) ?? {};
   const row: Record<string, number> = {};
   for (const [name, constant] of Object.entries(constants)) row[name] = constant.value;

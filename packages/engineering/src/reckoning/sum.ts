@@ -3,7 +3,7 @@
  * preference; the first that applies to the vehicle is taken, and `explain` says which.
  */
 import type { AnyLaw } from '@longrein/laws';
-import type { InputId } from '../dossier/facts/index.ts';
+import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Layout } from '../dossier/resolve.ts';
 import type { SumId } from './sums/ids.ts';
 

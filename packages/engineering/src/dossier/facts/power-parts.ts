@@ -1,12 +1,6 @@
-/** Quantities of the parts fitted in a conversion: the data-sheet values a shelf part carries. */
+/** Quantities of the parts that carry power: the data-sheet values a shelf part carries. */
 import { assume, facts } from './facts.ts';
-
-const SHEET = 'Data sheet of the part.';
-const WEIGH = 'Kitchen scale.';
-const TAPE = 'Tape or calliper.';
-
-/** The same three facts for the mass of every kind of part. */
-const mass = (title: string) => ({ title, unit: 'g', is: 'doubt', above: 0, to: 20, how: WEIGH }) as const;
+import { mass, SHEET } from './how.ts';
 
 export const packFacts = facts({
   'pack.capacity': {
@@ -68,6 +62,36 @@ export const packFacts = facts({
     to: 10000,
     how: 'Logbook.',
     otherwise: assume('0', 'taken as new'),
+  },
+});
+
+export const chargerFacts = facts({
+  'charger.current': { title: 'charge current', unit: 'A', is: 'doubt', above: 0.01, to: 50, how: SHEET },
+  'charger.tailCurrent': {
+    title: 'current at which it stops',
+    unit: 'A',
+    is: 'doubt',
+    above: 0.001,
+    to: 10,
+    how: SHEET,
+    otherwise: assume('0.1 A ± 50 %', 'a tenth to a twentieth of the charge current is usual'),
+  },
+  'charger.sourcePower': {
+    title: 'power its source can give',
+    unit: 'W',
+    is: 'doubt',
+    above: 0.1,
+    to: 2000,
+    how: 'Print on the plug-in supply.',
+  },
+  'charger.efficiency': {
+    title: 'efficiency of the charger',
+    unit: '%',
+    is: 'doubt',
+    above: 0.2,
+    to: 1,
+    how: SHEET,
+    otherwise: assume('85 % ± 4 %', 'usual of small switching chargers'),
   },
 });
 
@@ -191,215 +215,6 @@ export const bridgeFacts = facts({
   'bridge.mass': mass('mass of the bridge'),
 });
 
-export const computerFacts = facts({
-  'computer.idlePower': {
-    title: 'power of the computer board, idle',
-    unit: 'W',
-    is: 'doubt',
-    above: 0.05,
-    to: 60,
-    how: 'USB power meter in the lead.',
-  },
-  'computer.busyPower': {
-    title: 'power of the computer board, streaming pictures',
-    unit: 'W',
-    is: 'doubt',
-    above: 0.05,
-    to: 100,
-    how: 'USB power meter while it streams.',
-  },
-  'computer.peakPower': {
-    title: 'short peak power of the computer board',
-    unit: 'W',
-    is: 'doubt',
-    above: 0.05,
-    to: 100,
-    how: 'USB power meter with peak hold while it starts and encodes.',
-  },
-  'computer.brownOut': {
-    title: 'voltage below which the board throttles or resets',
-    unit: 'V',
-    is: 'doubt',
-    above: 1,
-    to: 30,
-    how: `${SHEET} Many 5 V boards flag 4.63 V.`,
-  },
-  'computer.toAir': {
-    title: 'thermal resistance of the board to the air around it',
-    unit: 'K/W',
-    is: 'doubt',
-    above: 0.2,
-    to: 60,
-    how: 'Board sensor and room thermometer while it streams: difference / power.',
-  },
-  'computer.temperatureMax': {
-    title: 'temperature at which the board throttles',
-    unit: '°C',
-    is: 'doubt',
-    from: 310,
-    to: 400,
-    how: SHEET,
-  },
-  'computer.mass': mass('mass of the computer board'),
-});
-
-export const cameraFacts = facts({
-  'camera.fieldOfView': {
-    title: 'horizontal field of view',
-    unit: '°',
-    is: 'doubt',
-    above: 0.1,
-    below: 3.1,
-    how: 'Tape on the wall: width seen at one metre, angle = 2 atan(half the width / 1 m).',
-  },
-  'camera.widthPixels': {
-    title: 'widest picture of the camera',
-    unit: 'px',
-    is: 'setting',
-    from: 16,
-    to: 20000,
-    how: SHEET,
-  },
-  'camera.heightPixels': {
-    title: 'tallest picture of the camera',
-    unit: 'px',
-    is: 'setting',
-    from: 16,
-    to: 20000,
-    how: SHEET,
-  },
-  'camera.power': {
-    title: 'power of the camera',
-    unit: 'W',
-    is: 'doubt',
-    from: 0,
-    to: 20,
-    how: 'USB power meter, camera on against off.',
-  },
-  'camera.exposure': {
-    title: 'exposure time in the light it is driven in',
-    unit: 'ms',
-    is: 'variation',
-    above: 0,
-    to: 1,
-    how: 'Read it from the picture data.',
-    otherwise: assume('4 … 25 ms', 'indoor light to dull day; not read'),
-  },
-  'camera.lag': {
-    title: 'camera lag, exposure to encoded picture',
-    unit: 'ms',
-    is: 'doubt',
-    from: 0,
-    to: 3,
-    how: 'Bench card: film a stopwatch and its picture on the screen together.',
-    otherwise: assume('40 … 120 ms', 'usual of small cameras; not measured'),
-  },
-  'camera.mass': mass('mass of the camera and its cable'),
-});
-
-export const modemFacts = facts({
-  'modem.power': {
-    title: 'mean power of the modem while streaming',
-    unit: 'W',
-    is: 'doubt',
-    from: 0,
-    to: 30,
-    how: 'USB power meter while it streams.',
-  },
-  'modem.burstPower': {
-    title: 'power of the modem in a transmit burst',
-    unit: 'W',
-    is: 'doubt',
-    from: 0,
-    to: 60,
-    how: SHEET,
-  },
-  'modem.transmitPower': {
-    title: 'transmitter power',
-    unit: 'dBm',
-    is: 'doubt',
-    from: -20,
-    to: 40,
-    how: `${SHEET} Local rules limit it.`,
-  },
-  'modem.noiseFigure': {
-    title: 'noise figure of the receiver',
-    unit: 'dB',
-    is: 'doubt',
-    from: 0,
-    to: 20,
-    how: SHEET,
-    otherwise: assume('7 dB ± 2 dB', 'wireless network cards: 5 to 10 dB'),
-  },
-  'modem.bandwidth': {
-    title: 'channel width',
-    unit: 'MHz',
-    is: 'setting',
-    above: 1e4,
-    to: 4e8,
-    how: 'Setting of the access point.',
-  },
-  'modem.frequency': {
-    title: 'carrier frequency',
-    unit: 'MHz',
-    is: 'setting',
-    above: 1e8,
-    to: 1e10,
-    how: 'Channel number.',
-  },
-  'modem.mass': mass('mass of the modem'),
-});
-
-export const aerialFacts = facts({
-  'aerial.gain': {
-    title: 'gain of the aerial on the vehicle',
-    unit: 'dBi',
-    is: 'doubt',
-    from: -20,
-    to: 30,
-    how: SHEET,
-  },
-  'aerial.cableLoss': {
-    title: 'loss of its cable',
-    unit: 'dB',
-    is: 'doubt',
-    from: 0,
-    to: 20,
-    how: SHEET,
-    otherwise: assume('0.5 dB ± 0.3 dB', 'a short thin cable and its plugs'),
-  },
-  'aerial.mass': mass('mass of the aerial and cable'),
-});
-
-export const servoFacts = facts({
-  'servo.stallCurrent': {
-    title: 'stall current of the steering servo',
-    unit: 'A',
-    is: 'doubt',
-    above: 0.01,
-    to: 20,
-    how: 'Multimeter in its lead, horn held for one second.',
-  },
-  'servo.runCurrent': {
-    title: 'current of the servo while it moves',
-    unit: 'A',
-    is: 'doubt',
-    above: 0.001,
-    to: 20,
-    how: 'Multimeter in its lead.',
-  },
-  'servo.idleCurrent': {
-    title: 'idle current of the servo',
-    unit: 'mA',
-    is: 'doubt',
-    from: 0,
-    to: 2,
-    how: 'Multimeter in its lead.',
-  },
-  'servo.torque': { title: 'stall torque of the servo', unit: 'N·m', is: 'doubt', above: 0.001, to: 50, how: SHEET },
-  'servo.mass': mass('mass of the servo'),
-});
-
 export const fuseFacts = facts({
   'fuse.rating': {
     title: 'rating of the main fuse',
@@ -477,80 +292,4 @@ export const connectorFacts = facts({
     how: SHEET,
   },
   'connector.mass': mass('mass of the connector pair'),
-});
-
-export const chargerFacts = facts({
-  'charger.current': { title: 'charge current', unit: 'A', is: 'doubt', above: 0.01, to: 50, how: SHEET },
-  'charger.tailCurrent': {
-    title: 'current at which it stops',
-    unit: 'A',
-    is: 'doubt',
-    above: 0.001,
-    to: 10,
-    how: SHEET,
-    otherwise: assume('0.1 A ± 50 %', 'a tenth to a twentieth of the charge current is usual'),
-  },
-  'charger.sourcePower': {
-    title: 'power its source can give',
-    unit: 'W',
-    is: 'doubt',
-    above: 0.1,
-    to: 2000,
-    how: 'Print on the plug-in supply.',
-  },
-  'charger.efficiency': {
-    title: 'efficiency of the charger',
-    unit: '%',
-    is: 'doubt',
-    above: 0.2,
-    to: 1,
-    how: SHEET,
-    otherwise: assume('85 % ± 4 %', 'usual of small switching chargers'),
-  },
-});
-
-export const enclosureFacts = facts({
-  'enclosure.length': {
-    title: 'length of the electronics enclosure',
-    unit: 'mm',
-    is: 'doubt',
-    above: 0.01,
-    to: 2,
-    how: TAPE,
-  },
-  'enclosure.width': {
-    title: 'width of the electronics enclosure',
-    unit: 'mm',
-    is: 'doubt',
-    above: 0.01,
-    to: 2,
-    how: TAPE,
-  },
-  'enclosure.height': {
-    title: 'height of the electronics enclosure',
-    unit: 'mm',
-    is: 'doubt',
-    above: 0.005,
-    to: 2,
-    how: TAPE,
-  },
-  'enclosure.emissivity': {
-    title: 'emissivity of its surface',
-    unit: '1',
-    is: 'doubt',
-    above: 0.02,
-    to: 1,
-    how: 'Table by material.',
-    otherwise: assume('0.9 ± 0.05', 'plastics and paints'),
-  },
-  'enclosure.absorptivity': {
-    title: 'share of sunlight it absorbs',
-    unit: '1',
-    is: 'doubt',
-    from: 0,
-    to: 1,
-    how: 'Table by colour.',
-    otherwise: assume('0.7 ± 0.2', 'colour not stated'),
-  },
-  'enclosure.mass': mass('mass of the enclosure'),
 });

@@ -1,23 +1,20 @@
 /** All quantities of a dossier, by id. */
 import { buildFacts } from './build.ts';
+import { driveFacts } from './drive.ts';
 import type { QuantityFacts } from './facts.ts';
+import { linkFacts, pictureFacts } from './live.ts';
 import {
-  aerialFacts,
   bridgeFacts,
-  cameraFacts,
   chargerFacts,
-  computerFacts,
   connectorFacts,
   converterFacts,
-  enclosureFacts,
   fuseFacts,
-  modemFacts,
   packFacts,
-  servoFacts,
   wireFacts,
-} from './parts.ts';
-import { linkFacts, pictureFacts, serviceFacts } from './service.ts';
-import { driveFacts, toyFacts } from './toy.ts';
+} from './power-parts.ts';
+import { serviceFacts } from './service.ts';
+import { aerialFacts, cameraFacts, computerFacts, enclosureFacts, modemFacts, servoFacts } from './sight-parts.ts';
+import { toyFacts } from './toy.ts';
 
 export const QUANTITIES = {
   ...toyFacts,
