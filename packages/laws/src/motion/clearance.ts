@@ -5,9 +5,9 @@ import { WHEEL_RADIUS, WHEELBASE } from './arguments.ts';
 import { insist } from './refuse.ts';
 
 /** Angle above the ground of the line that touches a tyre and passes a hard point outside it. */
-function tangentAngle(law: string, radius: number, ahead: number, height: number): number {
+function tangentAngle(id: string, radius: number, ahead: number, height: number): number {
   const away = Math.hypot(ahead, height - radius);
-  insist(ahead > 0 && away >= radius, law, 'x', ahead, 'a point outside the tyre', 'no line touches the tyre');
+  insist(ahead > 0 && away >= radius, id, 'x', ahead, 'a point outside the tyre', 'no line touches the tyre');
   return Math.atan2(height - radius, ahead) + Math.asin(radius / away);
 }
 
