@@ -67,6 +67,11 @@ export const WIRE_ERRORS = [
     meaning: 'A number lies outside what this entry can be.',
     todo: 'Check the sum that gave it; a vehicle outside these bounds cannot be guarded.',
   },
+  {
+    code: 'WIRE_LENGTH',
+    meaning: 'A list has fewer or more entries than it can have.',
+    todo: 'Give as many entries as are accepted.',
+  },
   { code: 'WIRE_TEXT', meaning: 'A text is not of the accepted form.', todo: 'Write the text as accepted.' },
   {
     code: 'WIRE_CONTRADICTION',

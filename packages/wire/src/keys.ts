@@ -17,7 +17,7 @@ export interface KeyPair {
 
 /** SHA-256 of bytes, or of the UTF-8 bytes of a text, as 64 lower-case hexadecimal digits. */
 export function sha256Hex(data: string | Uint8Array): string {
-  return bytesToHex(sha256(typeof data === 'string' ? utf8ToBytes(data) : data));
+  return bytesToHex(sha256(bytesOf(data)));
 }
 
 /**
@@ -48,18 +48,22 @@ export function publicKeyOf(secretKey: string): string {
 }
 
 /** How many bytes a text has in UTF-8. */
-export function utf8Length(message: string): number {
-  return utf8ToBytes(message).length;
+export function utf8Length(text: string): number {
+  return utf8ToBytes(text).length;
 }
 
-/** Signs the UTF-8 bytes of a text. */
-export function signText(message: string, secretKey: string): string {
-  return bytesToHex(ed25519.sign(utf8ToBytes(message), hexToBytes(secretKey)));
+/** Signs bytes, or the UTF-8 bytes of a text. The key must be one that `publicKeyOf` accepts. */
+export function signatureOf(data: string | Uint8Array, secretKey: string): string {
+  return bytesToHex(ed25519.sign(bytesOf(data), hexToBytes(secretKey)));
 }
 
-/** Tells whether a signature over the UTF-8 bytes of a text was made with the secret half of a public key. */
-export function verifyText(message: string, signature: string, publicKey: string): boolean {
+/** Tells whether a signature over bytes, or a text, was made with the secret half of a public key. Never throws. */
+export function isSignedBy(publicKey: string, signature: string, data: string | Uint8Array): boolean {
   if (!HEX_64.test(signature) || !HEX_32.test(publicKey)) return false;
   // The strict rules of RFC 8032: the laxer ZIP 215 lets weak public keys sign everything.
-  return ed25519.verify(hexToBytes(signature), utf8ToBytes(message), hexToBytes(publicKey), { zip215: false });
+  return ed25519.verify(hexToBytes(signature), bytesOf(data), hexToBytes(publicKey), { zip215: false });
+}
+
+function bytesOf(data: string | Uint8Array): Uint8Array {
+  return typeof data === 'string' ? utf8ToBytes(data) : data;
 }

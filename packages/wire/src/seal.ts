@@ -5,7 +5,7 @@
  */
 import { canonicalJson } from './canonical.ts';
 import { show, WireError, type WireFault } from './errors.ts';
-import { HEX_32, publicKeyOf, sha256Hex, signText, verifyText } from './keys.ts';
+import { HEX_32, isSignedBy, publicKeyOf, sha256Hex, signatureOf } from './keys.ts';
 
 export interface Seal {
   readonly checksum: string;
@@ -18,7 +18,7 @@ export function sealOf(content: object, secretKey?: string): Seal {
   const checksum = sha256Hex(text);
   if (secretKey === undefined) return { checksum };
   const publicKey = publicKeyOf(secretKey);
-  return { checksum, signature: { algorithm: 'ed25519', publicKey, value: signText(text, secretKey) } };
+  return { checksum, signature: { algorithm: 'ed25519', publicKey, value: signatureOf(text, secretKey) } };
 }
 
 /** The fault of a checksum that is absent or does not fit, else undefined. Needs no more than a JSON object. */
@@ -55,7 +55,7 @@ export function signatureFault(record: Seal, ownerKey?: string): WireFault | und
   if (ownerKey !== undefined && signature.publicKey !== ownerKey) {
     return { code: 'WIRE_SIGNER', at: `${at}/publicKey`, found: show(signature.publicKey), accepted: ownerKey };
   }
-  if (verifyText(canonicalJson(content), signature.value, signature.publicKey)) return undefined;
+  if (isSignedBy(signature.publicKey, signature.value, canonicalJson(content))) return undefined;
   return {
     code: 'WIRE_SIGNATURE',
     at: `${at}/value`,

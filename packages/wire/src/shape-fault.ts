@@ -24,8 +24,10 @@ function codeOf(issue: z.core.$ZodIssue, found: unknown): WireErrorCode {
   if (typeof found === 'number' && !Number.isFinite(found)) return 'WIRE_NON_FINITE';
   if (issue.code === 'invalid_value') return issue.path.at(-1) === 'unit' ? 'WIRE_UNIT' : 'WIRE_TEXT';
   if (issue.code === 'invalid_format') return 'WIRE_TEXT';
-  if (issue.code === 'too_big' || issue.code === 'too_small')
+  if (issue.code === 'too_big' || issue.code === 'too_small') {
+    if (Array.isArray(found)) return 'WIRE_LENGTH';
     return typeof found === 'number' ? 'WIRE_BOUNDS' : 'WIRE_TEXT';
+  }
   return 'WIRE_TYPE';
 }
 

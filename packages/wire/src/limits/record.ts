@@ -17,7 +17,7 @@ export interface Limit<Unit extends string = string> {
   readonly unit: Unit;
   /** Id of the sum, or of the stated quantity, that the value comes from. */
   readonly sum: string;
-  /** The value is not passed in this part of the possible vehicles: 0.05 and 0.95 are ends, 0.5 is the middle. */
+  /** The part of the possible vehicles that lie below the value: 0.05 and 0.95 are ends, 0.5 is the middle. */
   readonly quantile: number;
   readonly meaning: string;
 }

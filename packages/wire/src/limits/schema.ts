@@ -24,7 +24,7 @@ function matching(pattern: RegExp, accepted: string) {
 /** Text in a record reaches terminals and pages: no control characters, and no half characters either. */
 function line(longest: number) {
   const accepted = `one line of 1 to ${longest} characters`;
-  const pattern = /^[^\p{Control}\p{Surrogate}]+$/u;
+  const pattern = /^[^\p{Cc}\p{Cs}]+$/u;
   return z.string(accepted).check(z.maxLength(longest, accepted), z.regex(pattern, accepted));
 }
 
