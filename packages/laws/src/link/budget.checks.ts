@@ -82,8 +82,8 @@ export const budgetChecks = [
     },
     {
       case: '1 Hz, perfect receiver: the book value',
-      source: 'Rappaport, Wireless Communications: Principles and Practice, 2nd ed., noise figure appendix',
-      kind: 'published',
+      source: 'common practice, no source: −174 dBm in each hertz',
+      kind: 'common practice',
       args: { bandwidth: 1, noiseFigure: 0 },
       expected: -174,
       allowed: 3e-4,

@@ -7,8 +7,8 @@ export const decibelChecks = [
   checkLaw(dbmFromWatts, [
     {
       case: '50 W transmitter',
-      source: `${RAP}, example 4.2`,
-      kind: 'published',
+      source: `${RAP}, example 4.2, printed answer from memory`,
+      kind: 'memory',
       args: { power: 50 },
       expected: 47.0,
       allowed: 0.002,
@@ -33,8 +33,8 @@ export const decibelChecks = [
   checkLaw(wattsFromDbm, [
     {
       case: '−92.68 dBm received over 5 km of flat ground',
-      source: `${RAP}, example 4.6`,
-      kind: 'published',
+      source: `${RAP}, example 4.6, printed answer from memory`,
+      kind: 'memory',
       args: { level: -92.68 },
       expected: 5.4e-13,
       allowed: 0.01,
@@ -59,8 +59,8 @@ export const decibelChecks = [
     },
     {
       case: '900 MHz is taken as one third of a metre',
-      source: `${RAP}, example 4.7`,
-      kind: 'published',
+      source: `${RAP}, example 4.7, printed answer from memory`,
+      kind: 'memory',
       args: { frequency: 900e6 },
       expected: 1 / 3,
       allowed: 0.001,

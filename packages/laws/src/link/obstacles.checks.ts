@@ -26,8 +26,8 @@ export const obstaclesChecks = [
   checkLaw(fresnelRadius, [
     {
       case: 'λ = 1/3 m, middle of 2 km: 25 m is 3.75 zones, so R1 = 25/√3.75',
-      source: `${RAP}, example 4.7`,
-      kind: 'published',
+      source: `${RAP}, example 4.7, printed answer from memory`,
+      kind: 'memory',
       args: { frequency: 900e6, toBase: 1000, toRover: 1000 },
       expected: 25 / Math.sqrt(3.75),
       allowed: 0.001,
@@ -52,16 +52,16 @@ export const obstaclesChecks = [
   checkLaw(edgeParameter, [
     {
       case: 'λ = 1/3 m, middle of 2 km, 25 m above the ray',
-      source: `${RAP}, example 4.7`,
-      kind: 'published',
+      source: `${RAP}, example 4.7, printed answer from memory`,
+      kind: 'memory',
       args: { frequency: 900e6, height: 25, toBase: 1000, toRover: 1000 },
       expected: 2.74,
       allowed: 0.002,
     },
     {
       case: '900 MHz, edge 100 m, ends at 50 m and 25 m, 10 km and 2 km away: 70.83 m above the ray',
-      source: `${RAP}, example 4.8`,
-      kind: 'published',
+      source: `${RAP}, example 4.8, printed answer from memory`,
+      kind: 'memory',
       args: { frequency: 900e6, height: 100 - (25 + 25 / 6), toBase: 10000, toRover: 2000 },
       expected: 4.25,
       allowed: 0.002,
@@ -76,8 +76,8 @@ export const obstaclesChecks = [
     edge(10, 32.95),
     {
       case: 'edge of 4.25, read from the curve and computed',
-      source: `${RAP}, example 4.8`,
-      kind: 'published',
+      source: `${RAP}, example 4.8, printed answer from memory`,
+      kind: 'memory',
       args: { parameter: 4.25 },
       expected: 25.5,
       allowed: 0.006,

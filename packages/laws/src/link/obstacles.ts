@@ -36,7 +36,7 @@ export const edgeParameter = law(
     gives: { symbol: 'ν', is: 'diffraction parameter', unit: '1' },
     validFor: 'height small beside both distances',
     leavesOut: 'rounding of the crest, ground before and behind',
-    source: 'Rec. ITU-R P.526-15, equation 26',
+    source: 'Rec. ITU-R P.526-15, section 4.1, diffraction parameter',
   },
   ({ frequency, height, toBase, toRover }) =>
     height * Math.sqrt((2 * (toBase + toRover) * frequency) / (LIGHT_SPEED * toBase * toRover)),

@@ -82,7 +82,7 @@ export const wholePictureChance = law(
     gives: { symbol: 'P', is: 'chance that the picture is whole', unit: '1' },
     validFor: 'independent loss; bursts lose fewer pictures for the same share',
     leavesOut: 'repair, reordering',
-    source: 'product rule of independent events; measured in the sources of the checks',
+    source: 'Feller, An Introduction to Probability Theory and Its Applications, volume 1, independent trials',
   },
   ({ loss, pieces }) => (1 - loss) ** pieces,
 );

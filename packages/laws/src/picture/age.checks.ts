@@ -28,7 +28,7 @@ export const ageChecks = [
     {
       case: 'even arrivals, even sending times, load 0.9: 1.556 sending times',
       source: KAUL,
-      kind: 'published',
+      kind: 'reference library',
       args: { painted: 1, interval: 1 / 0.9 },
       expected: 1.556,
       allowed: 0.001,

@@ -132,8 +132,8 @@ export const sightLimitChecks = [
   checkLaw(moveAndWaitSpeed, [
     {
       case: '10 m in steps of 1 m at 0.5 m/s, delay 1 s, reaction 0.7 s: 20 s of driving and 17 s of waiting',
-      source: 'Ferrell 1965, move and wait',
-      kind: 'published',
+      source: 'common practice, no source: times of driving and waiting added',
+      kind: 'common practice',
       args: { step: 1, speed: 0.5, delay: 1, reaction: 0.7 },
       expected: 10 / 37,
       allowed: 1e-9,
