@@ -150,7 +150,7 @@ export const axlesChecks = [
       allowed: 1e-9,
     },
     {
-      case: 'four axles, weight over the third: 4/10 … of 1/4 + ½ · x/5 at the last',
+      case: 'four axles, weight over the third: 1/4 + 0.5 · 1.5/5 = 4/10 on the last',
       source: BAR,
       kind: 'published',
       ours: () => share(four, 0.2, 3),

@@ -20,7 +20,7 @@ const HARRIS = "Harris' Shock and Vibration Handbook, static deflection chart (f
 export const clearanceChecks = [
   checkLaw(overhangAngle, [
     {
-      case: 'a point at axle height two radii ahead sees the tyre under half a right angle’s third: 30°',
+      case: 'a point at axle height two radii ahead of the wheel centre: 30°',
       source: 'sine of 30°, exact',
       kind: 'published',
       args: { radius: 0.05, ahead: 0.1, height: 0.05 },

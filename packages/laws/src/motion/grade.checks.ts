@@ -101,6 +101,14 @@ export const gradeChecks = [
     },
   ]),
   checkLaw(tractionSlopeRear, [
+    {
+      case: 'on a 3-4-5 slope the rear carries 0.5 · 0.8 + 0.25 · 0.6 of the weight and must pull 0.6 of it',
+      source: 'moments about the front contact, worked by hand',
+      kind: 'published',
+      args: { adhesion: 0.6 / 0.55, rolling: 0, wheelbase: 1, cgBehindFront: 0.5, cgHeight: 0.25 },
+      expected: Math.atan2(3, 4),
+      allowed: 1e-9,
+    },
     ...[
       [0.4, 14.41],
       [0.6, 22.58],
@@ -127,6 +135,14 @@ export const gradeChecks = [
     },
   ]),
   checkLaw(tractionSlopeFront, [
+    {
+      case: 'on a 3-4-5 slope the front carries 0.8 · 0.8 − 0.25 · 0.6 of the weight and must pull 0.6 of it',
+      source: 'moments about the rear contact, worked by hand',
+      kind: 'published',
+      args: { adhesion: 0.6 / 0.49, rolling: 0, wheelbase: 1, cgBehindFront: 0.2, cgHeight: 0.25 },
+      expected: Math.atan2(3, 4),
+      allowed: 1e-9,
+    },
     {
       case: 'μ 1: 0.11 over 0.33 is one third',
       source: 'static load transfer, exact fraction by hand',

@@ -3,6 +3,7 @@ export * from './bulldozing.ts';
 export * from './clearance.ts';
 export * from './coasting.ts';
 export * from './grade.ts';
+export * from './practice.table.ts';
 export * from './skid.ts';
 export * from './soil.ts';
 export * from './soils.table.ts';

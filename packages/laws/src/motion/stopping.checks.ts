@@ -71,7 +71,7 @@ export const stoppingChecks = [
           kind: 'memory',
           args: { speed: speed * KMH, deceleration: 3.4 },
           expected: braking,
-          allowed: speed === 20 ? 0.015 : 0.012,
+          allowed: 0.015,
         }) as const,
     ),
     ...CODE.map(
