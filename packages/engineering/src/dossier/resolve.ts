@@ -49,6 +49,8 @@ export interface Layout extends Traits {
   readonly modem: 'wlan' | 'cellular';
   readonly enclosure: boolean;
   readonly chargerFits: boolean;
+  /** Has the pack a protection board whose trip current is known? */
+  readonly protected: boolean;
   readonly surfaces: readonly { readonly surface: string; readonly share: number }[];
 }
 
@@ -193,6 +195,7 @@ function layoutOf(dossier: Dossier, parts: Parts): Layout {
     enclosure: parts.enclosure !== undefined,
     chargerFits:
       parts.charger?.chemistries.includes(chemistry) === true && parts.charger.cellsMax >= (parts.pack?.cells ?? 1),
+    protected: parts.pack?.tripCurrent !== undefined,
     surfaces: service.surfaces,
   };
 }

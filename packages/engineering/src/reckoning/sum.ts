@@ -68,18 +68,18 @@ export function route<const U extends Readonly<Record<string, Ref>>, C extends s
   return typed as unknown as Route;
 }
 
+/** What a sum is about, apart from how it is worked out. */
+type About = Omit<Sum, 'routes'>;
+
 /** Makes a sum with a single route. */
 export function sum<const U extends Readonly<Record<string, Ref>>, C extends string = never>(
-  about: { readonly title: string; readonly unit: string; readonly when?: Sum['when']; readonly caveat?: string },
+  about: About,
   only: TypedRoute<U, C>,
 ): Sum {
   return { ...about, routes: [route(only)] };
 }
 
 /** Makes a sum with rival routes, best first. */
-export function sumByRoutes(
-  about: { readonly title: string; readonly unit: string; readonly when?: Sum['when']; readonly caveat?: string },
-  ...routes: readonly Route[]
-): Sum {
+export function sumByRoutes(about: About, ...routes: readonly Route[]): Sum {
   return { ...about, routes };
 }

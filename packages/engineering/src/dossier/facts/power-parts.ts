@@ -212,6 +212,15 @@ export const bridgeFacts = facts({
     how: SHEET,
     otherwise: assume('200 ns ± 50 %', 'usual of small bridges'),
   },
+  'bridge.timeConstant': {
+    title: 'thermal time constant of the bridge and its board',
+    unit: 's',
+    is: 'doubt',
+    above: 0.01,
+    to: 2000,
+    how: 'Bench card: hold a known current and time how long the case takes for two thirds of its rise.',
+    otherwise: assume('8 … 40 s', 'a package on a small board (common practice, no source)'),
+  },
   'bridge.mass': mass('mass of the bridge'),
 });
 

@@ -60,7 +60,7 @@ export const bridgeSchema = z
       'bridge.dropTwoAmpere',
       'bridge.onResistance',
       'bridge.junctionMax',
-      'bridge.edgeTime',
+      'bridge.edgeTime', 'bridge.timeConstant',
     ),
   })
   .superRefine((bridge, context) => {

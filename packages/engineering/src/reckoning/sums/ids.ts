@@ -67,6 +67,8 @@ export const DRIVE_IDS = [
 ] as const;
 
 export const DUTY_IDS = [
+  'bridge.threshold',
+  'bridge.slope',
   'duty.ceiling',
   'duty.applied',
   'duty.motorVoltage',
@@ -109,6 +111,9 @@ export const PACK_IDS = [
   'pack.runTime',
   'pack.standTime',
   'pack.distance',
+  'pack.usableWanted',
+  'pack.chargerNeed',
+  'pack.chargerFits',
   'pack.chargeCurrent',
   'pack.chargeRate',
   'pack.chargeRateMax',
@@ -119,7 +124,10 @@ export const PACK_IDS = [
 ] as const;
 
 export const SUPPLY_IDS = [
+  'supply.servoRun',
+  'supply.servoStall',
   'supply.loadMean',
+  'supply.steeringBusy',
   'supply.loadBusy',
   'supply.loadPeak',
   'supply.currentPeak',
@@ -127,7 +135,6 @@ export const SUPPLY_IDS = [
   'supply.inputPower',
   'supply.inputPeakPower',
   'supply.inputNeeded',
-  'supply.inputFull',
   'supply.inputStall',
   'supply.inputReversal',
   'supply.collapsePower',
@@ -179,6 +186,7 @@ export const HEAT_IDS = [
   'heat.sunPower',
   'heat.boxWall',
   'heat.boxAir',
+  'heat.localAir',
   'heat.board',
 ] as const;
 

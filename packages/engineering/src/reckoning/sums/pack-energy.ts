@@ -1,0 +1,232 @@
+/** Sums of the pack in use: currents, what ends a run, how long it runs. */
+import { chargeRate, coldCapacityShare, packEnergy, restCharge, restVoltage, runTime } from '@longrein/laws';
+import type { Layout } from '../../dossier/resolve.ts';
+import { type Constant, type SumsOf, sum } from '../sum.ts';
+
+type UseId =
+  | 'pack.currentStand'
+  | 'pack.currentCruise'
+  | 'pack.currentClimb'
+  | 'pack.currentMean'
+  | 'pack.currentStall'
+  | 'pack.rateClimb'
+  | 'pack.rateStall'
+  | 'pack.voltageClimb'
+  | 'pack.usableShare'
+  | 'pack.usableWanted'
+  | 'pack.energy'
+  | 'pack.power'
+  | 'pack.runTime'
+  | 'pack.standTime'
+  | 'pack.distance';
+
+const cells = (layout: Layout): Constant => ({
+  value: layout.cells,
+  unit: '1',
+  is: 'cells in series',
+  source: 'the pack fitted',
+});
+
+/**
+ * State of charge at which a cell under load reaches the cut-off: the charge whose rest voltage is the cut-off plus
+ * the drop. 1 where even a full cell sags below it.
+ */
+function chargeAtCutOff(chemistry: Layout['chemistry'], restNeeded: number): number {
+  if (restNeeded <= restVoltage({ chemistry, charge: 0 })) return 0;
+  if (restNeeded >= restVoltage({ chemistry, charge: 1 })) return 1;
+  return restCharge({ chemistry, voltage: restNeeded });
+}
+
+export const packUseSums: SumsOf<UseId> = {
+  'pack.currentStand': sum(
+    { title: 'pack current, standing with the picture on', unit: 'A' },
+    {
+      uses: { power: 'supply.inputPower', voltage: 'pack.nominal', quiescent: 'bridge.quiescent' },
+      formula: '{power} / {voltage} + {quiescent}',
+      laws: [],
+      value: ({ power, voltage, quiescent }) => power / voltage + quiescent,
+    },
+  ),
+  'pack.currentCruise': sum(
+    { title: 'pack current, driving on the level', unit: 'A', caveat: 'Mean of the pulses: duty times motor current.' },
+    {
+      uses: {
+        stand: 'pack.currentStand',
+        power: 'drive.powerCruise',
+        drop: 'bridge.dropCruise',
+        needed: 'drive.voltageCruise',
+        voltage: 'pack.nominal',
+      },
+      formula: '{stand} + {power} · (1 + {drop}/{needed}) / {voltage}',
+      laws: [],
+      value: ({ stand, power, drop, needed, voltage }) => stand + (power * (1 + drop / needed)) / voltage,
+    },
+  ),
+  'pack.currentClimb': sum(
+    {
+      title: 'pack current on the steepest climb',
+      unit: 'A',
+      caveat: 'With the pulses of the drive at the duty ceiling where the climb asks for more than it has.',
+    },
+    {
+      uses: {
+        stand: 'pack.currentStand',
+        duty: 'drive.dutyClimb',
+        ceiling: 'duty.applied',
+        current: 'drive.currentClimb',
+      },
+      takes: (layout) => ({
+        motors: { value: layout.motors, unit: '1', is: 'drive motors', source: 'the toy as it came' },
+      }),
+      formula: '{stand} + min({duty}, {ceiling}) · {motors} · {current}',
+      laws: [],
+      value: ({ stand, duty, ceiling, motors, current }) => stand + Math.min(duty, ceiling) * motors * current,
+    },
+  ),
+  'pack.currentMean': sum(
+    { title: 'mean pack current over a day of driving and standing', unit: 'A' },
+    {
+      uses: { moving: 'want.moving', cruise: 'pack.currentCruise', stand: 'pack.currentStand' },
+      formula: '{moving} · {cruise} + (1 − {moving}) · {stand}',
+      laws: [],
+      value: ({ moving, cruise, stand }) => moving * cruise + (1 - moving) * stand,
+    },
+  ),
+  'pack.currentStall': sum(
+    {
+      title: 'pack current while all drive motors are stalled',
+      unit: 'A',
+      caveat: 'Full pack, first instant, winding cold. One wheel blocked draws less; a start draws this for a moment.',
+    },
+    {
+      uses: { motor: 'drive.stallCurrent', duty: 'duty.applied', stand: 'pack.currentStand' },
+      takes: (layout) => ({
+        motors: { value: layout.motors, unit: '1', is: 'drive motors', source: 'the toy as it came' },
+      }),
+      formula: '{motors} · {duty} · {motor} + {stand}',
+      laws: [],
+      value: ({ motors, duty, motor, stand }) => motors * duty * motor + stand,
+    },
+  ),
+  'pack.rateClimb': sum(
+    { title: 'C-rate of the pack on the steepest climb', unit: '1' },
+    {
+      uses: { current: 'pack.currentClimb', capacity: 'pack.realCapacity' },
+      formula: '{current} · 1 h / {capacity}',
+      laws: [chargeRate],
+      value: ({ current, capacity }) => chargeRate({ current, capacity }),
+    },
+  ),
+  'pack.rateStall': sum(
+    { title: 'C-rate of the pack in a stall', unit: '1' },
+    {
+      uses: { current: 'pack.currentStall', capacity: 'pack.realCapacity' },
+      formula: '{current} · 1 h / {capacity}',
+      laws: [chargeRate],
+      value: ({ current, capacity }) => chargeRate({ current, capacity }),
+    },
+  ),
+  'pack.voltageClimb': sum(
+    {
+      title: 'pack voltage on the steepest climb, at the reserve, on the coldest day',
+      unit: 'V',
+      caveat: 'Falls below zero in the sum where the pack cannot give the current at all.',
+    },
+    {
+      uses: { rest: 'pack.restReserve', current: 'pack.currentClimb', resistance: 'pack.resistanceCold' },
+      formula: '{rest} − {current} · {resistance}',
+      laws: [],
+      value: ({ rest, current, resistance }) => rest - current * resistance,
+    },
+  ),
+  'pack.usableShare': sum(
+    {
+      title: 'share of the charge that can be used',
+      unit: '%',
+      caveat:
+        'Ends at the reserve, or sooner where the climb pulls the voltage to the cut-off. A run ends at the cut-off under load, not at zero charge.',
+    },
+    {
+      uses: {
+        reserve: 'set.reserve',
+        cutOff: 'pack.cutOff',
+        current: 'pack.currentClimb',
+        resistance: 'pack.resistance',
+        temperature: 'day.usual',
+      },
+      takes: (layout) => ({ cells: cells(layout) }),
+      formula:
+        'share at {temperature} · (1 − max({reserve}, charge at a rest voltage of ({cutOff} + {current} · {resistance}) / {cells}))',
+      laws: [coldCapacityShare, restCharge],
+      value: ({ reserve, cutOff, current, resistance, temperature, cells }, { chemistry }) => {
+        const left = chargeAtCutOff(chemistry, (cutOff + current * resistance) / cells);
+        return coldCapacityShare({ chemistry, temperature }) * (1 - Math.max(reserve, left));
+      },
+    },
+  ),
+  'pack.usableWanted': sum(
+    {
+      title: 'share of the charge the reserve alone would leave usable, less a tenth',
+      unit: '%',
+      caveat: 'A tenth for the cold and for the climb is common practice, no source.',
+    },
+    {
+      uses: { reserve: 'set.reserve' },
+      takes: () => ({
+        share: { value: 0.9, unit: '1', is: 'of what the reserve leaves', source: 'common practice, no source' },
+      }),
+      formula: '{share} · (1 − {reserve})',
+      laws: [],
+      value: ({ share, reserve }) => share * (1 - reserve),
+    },
+  ),
+  'pack.energy': sum(
+    { title: 'energy that can be used', unit: 'Wh' },
+    {
+      uses: { voltage: 'pack.nominal', capacity: 'pack.realCapacity', share: 'pack.usableShare' },
+      formula: '{voltage} · {capacity} · {share}',
+      laws: [packEnergy],
+      value: ({ voltage, capacity, share }) => packEnergy({ voltage, capacity }) * share,
+    },
+  ),
+  'pack.power': sum(
+    { title: 'mean power drawn from the pack', unit: 'W' },
+    {
+      uses: { current: 'pack.currentMean', voltage: 'pack.nominal' },
+      formula: '{current} · {voltage}',
+      laws: [],
+      value: ({ current, voltage }) => current * voltage,
+    },
+  ),
+  'pack.runTime': sum(
+    {
+      title: 'run time to the reserve',
+      unit: 'min',
+      caveat: 'At the mean current of a day of driving and standing; heat and sag over time are left out.',
+    },
+    {
+      uses: { capacity: 'pack.realCapacity', share: 'pack.usableShare', current: 'pack.currentMean' },
+      formula: '{share} · {capacity} / {current}',
+      laws: [runTime],
+      value: ({ capacity, share, current }) => (share > 0 ? runTime({ capacity, share, current }) : 0),
+    },
+  ),
+  'pack.standTime': sum(
+    { title: 'time it can stand with the picture on', unit: 'min' },
+    {
+      uses: { capacity: 'pack.realCapacity', share: 'pack.usableShare', current: 'pack.currentStand' },
+      formula: '{share} · {capacity} / {current}',
+      laws: [runTime],
+      value: ({ capacity, share, current }) => (share > 0 ? runTime({ capacity, share, current }) : 0),
+    },
+  ),
+  'pack.distance': sum(
+    { title: 'distance driven on one charge', unit: 'km', caveat: 'On usual ground; the way home counts as well.' },
+    {
+      uses: { time: 'pack.runTime', moving: 'want.moving', speed: 'want.speed' },
+      formula: '{time} · {moving} · {speed}',
+      laws: [],
+      value: ({ time, moving, speed }) => time * moving * speed,
+    },
+  ),
+};

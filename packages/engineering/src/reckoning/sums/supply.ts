@@ -1,0 +1,359 @@
+/** Sums of the 5 V supply: what the board side draws, and whether a stall on the shared pack resets it. */
+import {
+  collapsePowerWithStall,
+  converterHeat,
+  copperResistance,
+  holdUpTime,
+  packVoltageWithStall,
+} from '@longrein/laws';
+import type { Layout } from '../../dossier/resolve.ts';
+import { type Constant, type SumsOf, sum } from '../sum.ts';
+import type { SumIdOf } from './ids.ts';
+
+/** Small converter boards bear about two thirds of their printed current without airflow; common practice, no source. */
+const NO_AIRFLOW = 0.65;
+
+const motors = (layout: Layout): Constant => ({
+  value: layout.motors,
+  unit: '1',
+  is: 'drive motors',
+  source: 'the toy as it came',
+});
+
+/** What all motors look like from the pack at a duty, bridge and leads included. */
+interface Stall {
+  readonly rest: number;
+  readonly source: number;
+  readonly power: number;
+  readonly winding: number;
+  readonly path: number;
+  readonly drop: number;
+  readonly duty: number;
+  readonly motors: number;
+  /** Voltage the motors push against the supply: the back-EMF when reversed at speed, 0 in a stall. */
+  readonly reversed: number;
+}
+
+/**
+ * Voltage of the shared bus with motors that draw like resistances behind a fixed drop; 0 where it collapses.
+ * In the on-part of a pulse the bus sees the whole motor current, so a duty D makes the motors look like R/D: the
+ * careful reading, without help from bus capacitors. A fixed drop Vd (or a reversed back-EMF, −E) moves the open
+ * voltage by Rs·Vd/R, as Kirchhoff's current law at the bus shows.
+ */
+function busVoltage(s: Stall): number {
+  const motor = (s.winding + s.path) / (s.motors * s.duty);
+  const fixed = s.drop - s.reversed;
+  const emf = s.rest + (fixed * s.source) / motor;
+  if (emf <= 0) return 0;
+  const most = collapsePowerWithStall({ emf, resistance: s.source, motor });
+  return s.power >= most ? 0 : packVoltageWithStall({ emf, resistance: s.source, power: s.power, motor });
+}
+
+const SHARED = {
+  rest: 'pack.restReserve',
+  pack: 'pack.resistanceCold',
+  lead: 'wiring.pack.resistance',
+  power: 'supply.inputPeakPower',
+  winding: 'drive.resistance',
+  coldest: 'day.coldest',
+  bridgeRun: 'wiring.bridge.resistance',
+  motorRun: 'wiring.motor.resistance',
+  threshold: 'bridge.threshold',
+  slope: 'bridge.slope',
+  duty: 'duty.applied',
+} as const;
+
+type SharedValues = Readonly<Record<keyof typeof SHARED | 'motors', number>>;
+
+/** The stall as seen on the coldest day: a cold winding draws more. */
+function stallOf(x: SharedValues, layout: Layout, reversed: number): Stall {
+  return {
+    rest: x.rest,
+    source: x.pack + x.lead,
+    power: x.power,
+    winding: copperResistance({ r20: x.winding, temperature: x.coldest }),
+    // The bridge run carries all motors, a channel those it drives; both look larger from the single motor.
+    path: x.motorRun + x.bridgeRun * layout.motors + x.slope * layout.motorsPerChannel,
+    drop: x.threshold,
+    duty: x.duty,
+    motors: layout.motors,
+    reversed,
+  };
+}
+
+export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
+  'supply.loadMean': sum(
+    {
+      title: 'power on the 5 V side, mean with the picture on',
+      unit: 'W',
+      caveat: 'The board streams all the time: most often the largest consumer of the day.',
+    },
+    {
+      uses: { board: 'computer.busyPower', camera: 'camera.power', modem: 'modem.power' },
+      formula: '{board} + {camera} + {modem}',
+      laws: [],
+      value: ({ board, camera, modem }) => board + camera + modem,
+    },
+  ),
+  'supply.loadBusy': sum(
+    { title: 'power on the 5 V side, streaming and steering', unit: 'W' },
+    {
+      uses: { mean: 'supply.loadMean', steering: 'supply.steeringBusy' },
+      formula: '{mean} + {steering}',
+      laws: [],
+      value: ({ mean, steering }) => mean + steering,
+    },
+  ),
+  'supply.steeringBusy': sum(
+    {
+      title: 'power of the steering servo while it moves',
+      unit: 'W',
+      caveat: 'Zero where no servo hangs on the 5 V side.',
+    },
+    {
+      uses: { current: 'supply.servoRun', output: 'converter.outputVoltage' },
+      formula: '{current} · {output}',
+      laws: [],
+      value: ({ current, output }) => current * output,
+    },
+  ),
+  'supply.servoRun': {
+    title: 'current of the steering servo while it moves',
+    unit: 'A',
+    routes: [
+      {
+        name: 'servo',
+        when: ({ steering }) => steering === 'servo',
+        uses: { run: 'servo.runCurrent' },
+        formula: '{run}',
+        laws: [],
+        value: ({ run }) => run as number,
+      },
+      { name: 'no servo on the 5 V side', uses: {}, formula: '0', laws: [], value: () => 0 },
+    ],
+  },
+  'supply.servoStall': {
+    title: 'current of the steering servo stalled',
+    unit: 'A',
+    routes: [
+      {
+        name: 'servo',
+        when: ({ steering }) => steering === 'servo',
+        uses: { stall: 'servo.stallCurrent' },
+        formula: '{stall}',
+        laws: [],
+        value: ({ stall }) => stall as number,
+      },
+      { name: 'no servo on the 5 V side', uses: {}, formula: '0', laws: [], value: () => 0 },
+    ],
+  },
+  'supply.loadPeak': sum(
+    {
+      title: 'power on the 5 V side at its peak',
+      unit: 'W',
+      caveat: 'Everything at once: board, camera, a transmit burst and a stalled servo. A brown-out is a coincidence.',
+    },
+    {
+      uses: {
+        board: 'computer.peakPower',
+        camera: 'camera.power',
+        modem: 'modem.burstPower',
+        servo: 'supply.servoStall',
+        output: 'converter.outputVoltage',
+      },
+      formula: '{board} + {camera} + {modem} + {servo} · {output}',
+      laws: [],
+      value: ({ board, camera, modem, servo, output }) => board + camera + modem + servo * output,
+    },
+  ),
+  'supply.currentPeak': sum(
+    { title: 'current of the converter at the peak', unit: 'A' },
+    {
+      uses: { power: 'supply.loadPeak', output: 'converter.outputVoltage' },
+      formula: '{power} / {output}',
+      laws: [],
+      value: ({ power, output }) => power / output,
+    },
+  ),
+  'supply.currentRated': sum(
+    {
+      title: 'current the converter bears without airflow',
+      unit: 'A',
+      caveat: 'Printed currents of small modules are peaks (common practice, no source).',
+    },
+    {
+      uses: { printed: 'converter.outputCurrent' },
+      takes: () => ({
+        share: {
+          value: NO_AIRFLOW,
+          unit: '1',
+          is: 'share borne without airflow',
+          source: 'common practice, no source',
+        },
+      }),
+      formula: '{share} · {printed}',
+      laws: [],
+      value: ({ share, printed }) => share * printed,
+    },
+  ),
+  'supply.inputPower': sum(
+    { title: 'power the converter draws, mean', unit: 'W' },
+    {
+      uses: { load: 'supply.loadMean', efficiency: 'converter.efficiency' },
+      formula: '{load} / {efficiency}',
+      laws: [],
+      value: ({ load, efficiency }) => load / efficiency,
+    },
+  ),
+  'supply.inputPeakPower': sum(
+    { title: 'power the converter draws at the peak', unit: 'W' },
+    {
+      uses: { load: 'supply.loadPeak', efficiency: 'converter.efficiency' },
+      formula: '{load} / {efficiency}',
+      laws: [],
+      value: ({ load, efficiency }) => load / efficiency,
+    },
+  ),
+  'supply.inputNeeded': sum(
+    {
+      title: 'voltage the converter needs at the branching point',
+      unit: 'V',
+      caveat: 'The greater of its least input and its output plus head-room, plus the drop of its own run.',
+    },
+    {
+      uses: {
+        least: 'converter.inputMin',
+        output: 'converter.outputVoltage',
+        headRoom: 'converter.headRoom',
+        power: 'supply.inputPeakPower',
+        run: 'wiring.converter.resistance',
+      },
+      formula: 'V + {run} · {power} / V, V = max({least}, {output} + {headRoom})',
+      laws: [],
+      value: ({ least, output, headRoom, power, run }) => {
+        const atConverter = Math.max(least, output + headRoom);
+        return atConverter + (run * power) / atConverter;
+      },
+    },
+  ),
+  'supply.inputStall': sum(
+    {
+      title: 'voltage at the branching point while the drive stalls',
+      unit: 'V',
+      caveat:
+        'All drive motors stalled on a cold pack at the reserve, the board at its peak. 0 V means that no steady state exists: the supply collapses.',
+    },
+    {
+      uses: SHARED,
+      takes: (layout) => ({ motors: motors(layout) }),
+      formula:
+        'V = (E + √(E² − 4 a R P)) / (2 a), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, P = {power}, a = 1 + R · {motors} · {duty} / (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope})',
+      laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
+      value: (x, layout) => busVoltage(stallOf(x, layout, 0)),
+    },
+  ),
+  'supply.inputReversal': sum(
+    {
+      title: 'voltage at the branching point when reversed at full speed',
+      unit: 'V',
+      caveat:
+        'The back-EMF then adds to the supply: near twice the stall current. The guard brakes before it reverses; this is what happens without it.',
+    },
+    {
+      uses: {
+        ...SHARED,
+        speed: 'drive.topSpeed',
+        constant: 'drive.constant',
+        ratio: 'drive.ratio',
+        wheel: 'toy.wheelDiameter',
+      },
+      takes: (layout) => ({ motors: motors(layout) }),
+      formula:
+        'as in a stall, with the back-EMF {constant} · {speed} · 2 · {ratio} / {wheel} added: E = {rest} − (back-EMF − {threshold}) · R/Rm, R = {pack} + {lead}, P = {power}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty})',
+      laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
+      value: ({ speed, constant, ratio, wheel, ...x }, layout) =>
+        busVoltage(stallOf(x, layout, (constant * speed * 2 * ratio) / wheel)),
+    },
+  ),
+  'supply.collapsePower': sum(
+    {
+      title: 'power at which the bus collapses while the drive stalls',
+      unit: 'W',
+    },
+    {
+      uses: SHARED,
+      takes: (layout) => ({ motors: motors(layout) }),
+      formula:
+        'E² / (4 R (1 + R/Rm)), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty}); compare with {power}',
+      laws: [collapsePowerWithStall, copperResistance],
+      value: (x, layout) => {
+        const s = stallOf(x, layout, 0);
+        const motor = (s.winding + s.path) / (s.motors * s.duty);
+        return collapsePowerWithStall({ emf: s.rest + (s.drop * s.source) / motor, resistance: s.source, motor });
+      },
+    },
+  ),
+  'supply.boardVoltage': sum(
+    { title: 'voltage at the board at its peak', unit: 'V' },
+    {
+      uses: { output: 'converter.outputVoltage', current: 'supply.currentPeak', run: 'wiring.board.resistance' },
+      formula: '{output} − {current} · {run}',
+      laws: [],
+      value: ({ output, current, run }) => output - current * run,
+    },
+  ),
+  'supply.boardVoltageStall': sum(
+    {
+      title: 'voltage at the board while the drive stalls',
+      unit: 'V',
+      caveat: 'A step-down converter that runs out of head-room passes the sagging input on, less its head-room.',
+    },
+    {
+      uses: {
+        input: 'supply.inputStall',
+        power: 'supply.inputPeakPower',
+        converterRun: 'wiring.converter.resistance',
+        headRoom: 'converter.headRoom',
+        least: 'converter.inputMin',
+        output: 'converter.outputVoltage',
+        current: 'supply.currentPeak',
+        run: 'wiring.board.resistance',
+      },
+      formula:
+        'min({output}, {input} − {converterRun} · {power}/{input} − {headRoom}) − {current} · {run}; 0 below the least input {least}',
+      laws: [],
+      value: ({ input, power, converterRun, headRoom, least, output, current, run }) => {
+        const atConverter = input > 0 ? input - (converterRun * power) / input : 0;
+        if (atConverter < least) return 0;
+        return Math.max(0, Math.min(output, atConverter - headRoom) - current * run);
+      },
+    },
+  ),
+  'supply.heat': sum(
+    { title: 'heat in the converter, streaming', unit: 'W' },
+    {
+      uses: { power: 'supply.loadBusy', output: 'converter.outputVoltage', efficiency: 'converter.efficiency' },
+      formula: '{power} · (1/{efficiency} − 1), at {output}',
+      laws: [converterHeat],
+      value: ({ power, output, efficiency }) => converterHeat({ output, current: power / output, efficiency }),
+    },
+  ),
+  'supply.holdUp': sum(
+    {
+      title: 'time the capacitors on the 5 V side carry the peak load',
+      unit: 'us',
+      caveat: 'A stall lasts thousands of times longer: capacitors help against pulses, not against a stall.',
+    },
+    {
+      uses: {
+        capacitance: 'converter.outputCapacitance',
+        from: 'supply.boardVoltage',
+        to: 'computer.brownOut',
+        power: 'supply.loadPeak',
+      },
+      formula: '{capacitance} · ({from}² − {to}²) / (2 · {power}); 0 where the board is below its limit already',
+      laws: [holdUpTime],
+      value: ({ capacitance, from, to, power }) => (from > to ? holdUpTime({ capacitance, from, to, power }) : 0),
+    },
+  ),
+};
