@@ -103,7 +103,7 @@ export const CHEMISTRY_FACTS: Readonly<Record<Chemistry, ChemistryFacts>> = {
       rate: from(0.1, 'Varta Microbattery NiMH data sheet V250H, p. 49, 0.1 C for 14 to 16 h'),
     },
     usableShare: from(0.8, `${PRACTICE}; taken as for lithium`),
-    activationEnergy: from(15e3, 'resistance about doubled at −10 °C, NiMH makers’ handbooks, from memory'),
+    activationEnergy: from(13e3, 'resistance about doubled at −10 °C, NiMH makers’ handbooks, from memory'),
   },
   alkaline: {
     is: 'alkaline manganese primary cell',
