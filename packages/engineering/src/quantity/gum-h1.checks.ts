@@ -1,4 +1,7 @@
-/** The end gauge of the guide to the expression of uncertainty, in nanometres above 50 mm. */
+/**
+ * The end gauge of the guide to the expression of uncertainty, in nanometres above 50 mm. Allowances are those of the
+ * printed digits, or four times the scatter between 20 seeds at 100,000 cases where that is wider.
+ */
 import { type Checks, checkSubject } from '@longrein/laws/check';
 import { drawCases } from './cases.ts';
 import { once } from './once.ts';
@@ -64,7 +67,7 @@ export const gumH1Checks: Checks = checkSubject('cases', [
     kind: 'published',
     // The sum of the printed contributions 25.0, 9.7, 2.9 and 16.7 nm.
     expected: 31.71,
-    allowed: 0.01,
+    allowed: 0.012,
     ours: () => standardDeviation(study().linear),
   },
   {
@@ -92,7 +95,7 @@ export const gumH1ShareChecks: Checks = checkSubject('influences', [
     source: SOURCE,
     kind: 'published',
     expected: (16.7 / 31.71) ** 2,
-    allowed: 0.03,
+    allowed: 0.055,
     ours: () => study().share('temperatureDifference'),
   },
   {
@@ -100,7 +103,7 @@ export const gumH1ShareChecks: Checks = checkSubject('influences', [
     source: SOURCE,
     kind: 'published',
     expected: (9.7 / 31.71) ** 2,
-    allowed: 0.05,
+    allowed: 0.08,
     ours: () => study().share('difference'),
   },
 ]);

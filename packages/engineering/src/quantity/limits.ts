@@ -1,7 +1,7 @@
 /** Whether a quantity is what it may be. */
 
 import type { Dimension, Limits, QuantityFault } from './shapes.ts';
-import { formatValue } from './show.ts';
+import { formatPlain } from './show.ts';
 
 /** Is this number, SI, within the limits? */
 export function within(value: number, { above, from, to, below }: Limits): boolean {
@@ -32,5 +32,5 @@ function limitTexts({ above, from, to, below }: Limits, dimension: Dimension): s
     ['up to', to],
     ['below', below],
   ] as const;
-  return named.flatMap(([word, limit]) => (limit === undefined ? [] : [`${word} ${formatValue(limit, dimension, 6)}`]));
+  return named.flatMap(([word, limit]) => (limit === undefined ? [] : [`${word} ${formatPlain(limit, dimension)}`]));
 }

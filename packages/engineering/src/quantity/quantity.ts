@@ -40,6 +40,12 @@ export function parseQuantity(text: string, dimension: Dimension, limits: Limits
 /** A quantity from numbers instead of a text. Throws RangeError where the text made of them could not be read. */
 export function makeQuantity(written: Written, limits: Limits = {}): Quantity {
   const text = formatWritten(written);
+  const other =
+    written.form === 'range' ? written.fromUnit : written.form === 'doubt' ? written.doubtUnit : written.unit;
+  const relative = written.form === 'doubt' && other === '%';
+  if ((other === ONE.text) !== (written.unit === ONE.text) && !relative) {
+    throw new RangeError(`'${text}' cannot say that one of its numbers is in per cent and the other is not.`);
+  }
   const reading = parseQuantity(text, written.unit, limits);
   if (!reading.ok) throw new RangeError(`'${text}' is not a quantity: ${reading.fault.hint}`);
   return reading.quantity;
@@ -108,9 +114,10 @@ function doubted(first: Term, second: Term, wanted: Unit): Outcome<Written> {
 }
 
 function range(first: Term, second: Term, wanted: Unit): Outcome<Written> {
-  const unit = valueUnit(second, wanted);
+  // '5 … 10 %' is in per cent at both ends; '5 % … 10' could be in either way.
+  const unit = first.unit !== '' && second.unit === '' ? missingUnit(second, wanted) : valueUnit(second, wanted);
   if (!unit.ok) return unit;
-  const fromUnit = first.unit === '' && wanted !== ONE ? unit : valueUnit(first, wanted);
+  const fromUnit = first.unit === '' ? unit : valueUnit(first, wanted);
   if (!fromUnit.ok) return fromUnit;
   if (toSi(fromUnit.is, first.number) > toSi(unit.is, second.number)) {
     const [low, high] = [second.number, first.number];
@@ -142,7 +149,7 @@ function missingUnit(term: Term, wanted: Unit) {
     'QUANTITY_UNIT_MISSING',
     term.text,
     accepted,
-    `Write the unit: ${term.text} ${accepted[0] ?? wanted.text}.`,
+    `Write the unit: ${term.text} ${wanted === ONE ? '%' : wanted.text}.`,
   );
 }
 

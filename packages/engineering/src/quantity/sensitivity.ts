@@ -58,7 +58,8 @@ function lastNotAbove(starts: Float64Array, value: number): number {
 
 /**
  * Ranks the inputs by their influence upon an output, and says how high chance alone would rank one of them.
- * Cases where the output is NaN are left out and counted.
+ * Cases where the output is NaN are left out and counted. One that is infinite in some cases has no variance: rank whether
+ * it is finite, as 0 or 1, instead.
  *
  * @param level the chance that no idle input at all comes out above the floor
  */

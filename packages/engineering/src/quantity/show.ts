@@ -13,6 +13,11 @@ export function formatValue(si: number, unit: string, digits = 3): string {
   return withUnit(toDigits(amount, digits), unit);
 }
 
+/** A number in SI in a unit with the digits it needs and no more, for limits that somebody has set. */
+export function formatPlain(si: number, unit: string): string {
+  return withUnit(String(Number(inUnit(si, unit).toPrecision(12))), unit);
+}
+
 /** A value with its standard doubt: the doubt to two digits and the value to the same place (JCGM 100:2008, 7.2.6). */
 export function formatDoubted(si: number, doubt: number, unit: string): string {
   const amount = inUnit(si, unit);
@@ -43,11 +48,12 @@ function leadingPlace(x: number): number {
 
 function toDigits(x: number, digits: number): string {
   if (!Number.isFinite(x)) return Number.isNaN(x) ? 'unknown' : x > 0 ? '∞' : '−∞';
+  if (x === 0) return '0';
   const size = Math.abs(x);
-  if (size !== 0 && (size < PLAIN_FROM || size >= PLAIN_BELOW)) {
+  if (size < PLAIN_FROM || size >= PLAIN_BELOW) {
     const place = leadingPlace(x);
     const head = Number(toPlace(size, place - digits + 1).replace('−', ''));
-    return `${x < 0 ? '−' : ''}${head.toExponential(digits - 1)}`.replace('e+', 'e').replace('e-', 'e-');
+    return `${x < 0 ? '−' : ''}${head.toExponential(digits - 1)}`.replace('e+', 'e');
   }
   const rough = toPlace(x, leadingPlace(x) - digits + 1);
   // 9.996 to three digits is 10.0, one digit more than its own first place promises.
