@@ -1,5 +1,7 @@
 /** A single wire warming itself in still air. */
-import { COPPER_REFERENCE, GRAVITY, STEFAN_BOLTZMANN, ZERO_CELSIUS } from '../constants.ts';
+import { COPPER_REFERENCE, ZERO_CELSIUS } from '../constants.ts';
+import { stillAirCoefficient } from '../heat/convection.ts';
+import { radiatedHeat } from '../heat/radiation.ts';
 import { law, OutOfRange } from '../law.ts';
 import { COPPER_COEFFICIENT } from './wire.ts';
 
@@ -9,37 +11,30 @@ export const INSULATION_CONDUCTIVITY = 0.17;
 export const INSULATION_EMISSIVITY = 0.9;
 /** Hottest conductor the laws of this file answer for [K]: silicone insulation, 200 °C. */
 const HOTTEST = ZERO_CELSIUS + 200;
-/** Gas constant of dry air [J/(kg·K)] and its specific heat [J/(kg·K)]. */
-const AIR_CONSTANT = 287.05;
-const AIR_HEAT = 1007;
-const SEA_LEVEL = 101325;
 
-/** One property of air by Sutherland's formula about 0 °C. */
-const sutherland = (at0: number, s: number, t: number): number =>
-  at0 * (t / ZERO_CELSIUS) ** 1.5 * ((ZERO_CELSIUS + s) / (t + s));
-
-/** Heat leaving a metre of horizontal cylinder [W/m]: Churchill and Chu 1975 for convection, grey radiation. */
-function cylinderLoss(surface: number, ambient: number, diameter: number, emissivity: number): number {
-  const film = (surface + ambient) / 2;
-  const viscosity = sutherland(1.716e-5, 110.4, film);
-  const conductivity = sutherland(0.0241, 194, film);
-  const kinematic = (viscosity * AIR_CONSTANT * film) / SEA_LEVEL;
-  const prandtl = (viscosity * AIR_HEAT) / conductivity;
-  const rayleigh = (GRAVITY * (surface - ambient) * diameter ** 3 * prandtl) / (film * kinematic ** 2);
-  const nusselt = (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2;
-  const convection = Math.PI * conductivity * nusselt * (surface - ambient);
-  return convection + Math.PI * diameter * emissivity * STEFAN_BOLTZMANN * (surface ** 4 - ambient ** 4);
+/** Heat leaving a metre of horizontal cylinder [W/m]. */
+function cylinderLoss(surface: number, ambient: number, diameter: number): number {
+  const around = Math.PI * diameter;
+  const film = stillAirCoefficient({ surface: 'cylinder', length: diameter, temperature: surface, ambient });
+  const radiation = { emissivity: INSULATION_EMISSIVITY, area: around, surface, surroundings: ambient };
+  return around * film * (surface - ambient) + radiatedHeat(radiation);
 }
 
-/** Root of a rising function between two ends, by halving. */
+/** Root of a rising function between two ends: false position, with the Illinois rule so that no end sticks. */
 function rootOfRising(f: (x: number) => number, low: number, high: number): number {
-  let [a, b] = [low, high];
-  for (let i = 0; i < 60; i++) {
-    const middle = (a + b) / 2;
-    if (f(middle) < 0) a = middle;
-    else b = middle;
+  let [a, b, fa, fb, x] = [low, high, f(low), f(high), low];
+  let moved: 'a' | 'b' | undefined;
+  for (let i = 0; i < 100 && fa < 0 && fb > 0; i++) {
+    const next = a - (fa * (b - a)) / (fb - fa);
+    if (Math.abs(next - x) < 1e-10) return next;
+    x = next;
+    const fx = f(x);
+    const end = fx < 0 ? 'a' : 'b';
+    if (end === 'a') [a, fa, fb] = [x, fx, moved === 'a' ? fb / 2 : fb];
+    else [b, fb, fa] = [x, fx, moved === 'b' ? fa / 2 : fa];
+    moved = end;
   }
-  return (a + b) / 2;
+  return fa >= 0 ? a : b;
 }
 
 interface WireInAir {
@@ -54,7 +49,7 @@ function currentHolding(rise: number, wire: WireInAir): number {
   const { ambient, conductorDiameter, outerDiameter } = wire;
   const conductor = ambient + rise;
   const wall = Math.log(outerDiameter / conductorDiameter) / (2 * Math.PI * INSULATION_CONDUCTIVITY);
-  const loss = (t: number): number => cylinderLoss(t, ambient, outerDiameter, INSULATION_EMISSIVITY);
+  const loss = (t: number): number => cylinderLoss(t, ambient, outerDiameter);
   const surface = rootOfRising((t) => t + wall * loss(t) - conductor, ambient, conductor);
   const resistance = wire.resistancePerMetre * (1 + COPPER_COEFFICIENT * (conductor - COPPER_REFERENCE));
   return Math.sqrt(loss(surface) / resistance);
@@ -92,6 +87,15 @@ export const wireCurrentForRise = law(
   },
   ({ rise, ambient, resistancePerMetre, conductorDiameter, outerDiameter }) => {
     refuseThin('wire-current-for-rise', conductorDiameter, outerDiameter);
+    if (ambient + rise > HOTTEST) {
+      throw new OutOfRange(
+        'wire-current-for-rise',
+        'ΔT',
+        rise,
+        `to ${HOTTEST - ambient} K (copper at 200 °C)`,
+        HEAT_SOURCE,
+      );
+    }
     return currentHolding(rise, { ambient, resistancePerMetre, conductorDiameter, outerDiameter });
   },
 );
@@ -114,6 +118,8 @@ export const wireRise = law(
     const wire = { ambient, resistancePerMetre, conductorDiameter, outerDiameter };
     const most = currentHolding(HOTTEST - ambient, wire);
     if (current > most) throw new OutOfRange('wire-rise', 'I', current, `to ${most} A (copper at 200 °C)`, HEAT_SOURCE);
-    return current === 0 ? 0 : rootOfRising((rise) => currentHolding(rise, wire) - current, 0, HOTTEST - ambient);
+    return current === 0
+      ? 0
+      : rootOfRising((rise) => currentHolding(rise, wire) ** 2 - current ** 2, 0, HOTTEST - ambient);
   },
 );

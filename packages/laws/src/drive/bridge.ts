@@ -157,21 +157,6 @@ export const quiescentLoss = law(
   ({ voltage, quiescent }) => voltage * quiescent,
 );
 
-/** Junction temperature from a known heat. */
-export const junctionTemperature = law(
-  {
-    id: 'junction-temperature',
-    title: 'Junction temperature',
-    equation: 'Tj = Ta + P·Rth',
-    args: { ambient: AMBIENT, power: { symbol: 'P', is: 'heat', unit: 'W', from: 0 }, thermalResistance: RTH },
-    gives: { symbol: 'Tj', is: 'junction temperature', unit: 'K' },
-    validFor: 'steady heat, the board and airflow the thermal resistance was measured with',
-    leavesOut: 'neighbours on the same board, short pulses',
-    source: 'Texas Instruments, DRV8835 data sheet SLVSB18G (2016), section 10.3',
-  },
-  ({ ambient, power, thermalResistance }) => ambient + power * thermalResistance,
-);
-
 const FEEDBACK =
   'makers’ thermal examples with the on-resistance taken at the junction temperature, solved in closed form';
 

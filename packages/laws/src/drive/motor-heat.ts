@@ -31,7 +31,7 @@ export const magnetConstantAt = law(
     equation: 'k = k20·(1 + β(magnet)·(T − 293.15 K)), β = −0.0020, −0.0011, −0.0004, −0.0002 /K',
     args: {
       constant20: { symbol: 'k20', is: 'motor constant at 20 °C', unit: 'V·s/rad', above: 0 },
-      temperature: { symbol: 'T', is: 'magnet temperature', unit: 'K', from: 233, to: 423 },
+      temperature: { symbol: 'T', is: 'magnet temperature', unit: 'K', from: 233, to: ZERO_CELSIUS + 150 },
       magnet: { symbol: 'magnet', is: 'magnet material', unit: 'name', oneOf: MAGNETS },
     },
     gives: { symbol: 'k', is: 'motor constant at T', unit: 'V·s/rad' },
