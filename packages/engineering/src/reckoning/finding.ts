@@ -1,7 +1,7 @@
 /** What a finding is: a claim about the vehicle, what it needs, what it has, and what to do where it fails. */
 import type { Layout } from '../dossier/resolve.ts';
 import type { Ref } from './sum.ts';
-import type { Subject, SumId } from './sums/ids.ts';
+import type { Subject } from './sums/ids.ts';
 
 export interface Finding {
   readonly title: string;
@@ -11,7 +11,7 @@ export interface Finding {
   /** 'at least': holds where has ≥ need. 'at most': holds where has ≤ need. */
   readonly sense: 'at least' | 'at most';
   readonly need: Ref;
-  readonly has: SumId;
+  readonly has: Ref;
   /** Does it mean anything for this vehicle? Absent: always. */
   readonly when?: (layout: Layout) => boolean;
   /** What to do where it does not hold, in plain words. */

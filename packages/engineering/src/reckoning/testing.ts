@@ -24,6 +24,7 @@ export const PLAIN_LAYOUT: Layout = {
   modem: 'wlan',
   enclosure: true,
   chargerFits: true,
+  protected: false,
   surfaces: [{ surface: 'asphalt, dry', share: 1 }],
 };
 

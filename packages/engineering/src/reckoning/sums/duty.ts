@@ -2,8 +2,8 @@
 import {
   bipolarBridgeDrop,
   dutyCeiling,
-  junctionTemperature,
   mosfetResistance,
+  partTemperature,
   pwmMeanSlowDecay,
   pwmRippleExact,
   quiescentLoss,
@@ -237,8 +237,8 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
     {
       uses: { air: 'heat.localAir', power: 'bridge.lossClimb', toAir: 'bridge.toAir' },
       formula: '{air} + {toAir} · {power}',
-      laws: [junctionTemperature],
-      value: ({ air, power, toAir }) => junctionTemperature({ ambient: air, power, thermalResistance: toAir }),
+      laws: [partTemperature],
+      value: ({ air, power, toAir }) => partTemperature({ surroundings: air, power, resistance: toAir }),
     },
   ),
   'bridge.junctionStall': sum(
@@ -258,11 +258,10 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
         constant: 'bridge.timeConstant',
       },
       formula: '{start} + ({air} + {toAir} · {power} − {start}) · (1 − exp(−{time}/{constant}))',
-      laws: [junctionTemperature],
+      laws: [partTemperature],
       value: ({ start, air, power, toAir, time, constant }) =>
         start +
-        (junctionTemperature({ ambient: air, power, thermalResistance: toAir }) - start) *
-          (1 - Math.exp(-time / constant)),
+        (partTemperature({ surroundings: air, power, resistance: toAir }) - start) * (1 - Math.exp(-time / constant)),
     },
   ),
   'bridge.supplyLow': sum(

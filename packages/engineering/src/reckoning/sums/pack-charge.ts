@@ -12,7 +12,14 @@ import {
 import type { Layout } from '../../dossier/resolve.ts';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 
-type ChargeId = 'pack.chargeCurrent' | 'pack.chargeRate' | 'pack.chargeRateMax' | 'pack.chargeTime' | 'pack.dayShare';
+type ChargeId =
+  | 'pack.chargerNeed'
+  | 'pack.chargerFits'
+  | 'pack.chargeCurrent'
+  | 'pack.chargeRate'
+  | 'pack.chargeRateMax'
+  | 'pack.chargeTime'
+  | 'pack.dayShare';
 
 const rechargeable = ({ chemistry }: Layout) => CHEMISTRY_FACTS[chemistry].charge !== undefined;
 const nickel = ({ chemistry }: Layout) => chemistry === 'nimh';
