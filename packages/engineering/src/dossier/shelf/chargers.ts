@@ -36,7 +36,7 @@ export const CHARGERS = [
     cellsMax: 4,
     current: '3 A ± 5 %',
     tailCurrent: '0.3 A ± 20 %',
-    sourcePower: '55 W',
+    sourcePower: '65 W',
     remark: 'Set the current to at most the capacity per hour. Never unattended.',
   },
   {
@@ -98,6 +98,7 @@ export const CHARGERS = [
     tailCurrent: '0.3 A ± 30 %',
     sourcePower: '60 W',
     efficiency: '84 % ± 3 %',
-    remark: 'Does whatever it is told: a wrong chemistry or cell count set on it is the usual cause of a fire.',
+    remark:
+      'Reaches 5 A only up to three cells, for want of supply. Does whatever it is told: a wrong chemistry or cell count set on it is the usual cause of a fire.',
   },
 ] satisfies readonly WrittenPart[];

@@ -1,4 +1,7 @@
-/** Packs of lithium cells. The resistance is that of one place in the series string at 25 °C, new; currents are what the pack bears for minutes. */
+/**
+ * Packs of lithium cells. The resistance is that of one place in the series string at 25 °C, new; currents are what the pack
+ * bears for minutes.
+ */
 import type { WrittenPart } from '../schema/parts.ts';
 
 export const LITHIUM_PACKS = [

@@ -1,4 +1,7 @@
-/** Packs of nickel, lead and alkaline cells. The resistance is that of one place in the series string at 25 °C, new; currents are what the pack bears for minutes. */
+/**
+ * Packs of nickel, lead and alkaline cells. The resistance is that of one place in the series string at 25 °C, new; currents are what the pack
+ * bears for minutes.
+ */
 import type { WrittenPart } from '../schema/parts.ts';
 
 export const OTHER_PACKS = [
@@ -76,7 +79,7 @@ export const OTHER_PACKS = [
     chemistry: 'lead',
     cells: 3,
     capacity: '4500 mAh ± 5 %',
-    cellResistance: '7 mΩ ± 25 %',
+    cellResistance: '9 mΩ ± 25 %',
     currentMax: '22 A ± 20 %',
     mass: '720 g ± 20 g',
     remark: 'Capacity at the 20-hour rate: at an hour it gives little more than half. Put it away full.',
@@ -89,7 +92,7 @@ export const OTHER_PACKS = [
     chemistry: 'lead',
     cells: 6,
     capacity: '1300 mAh ± 5 %',
-    cellResistance: '14 mΩ ± 25 %',
+    cellResistance: '18 mΩ ± 25 %',
     currentMax: '10 A ± 20 %',
     mass: '580 g ± 15 g',
     remark: 'The smallest 12 V size. Capacity at the 20-hour rate.',
@@ -102,7 +105,7 @@ export const OTHER_PACKS = [
     chemistry: 'lead',
     cells: 6,
     capacity: '7200 mAh ± 5 %',
-    cellResistance: '5 mΩ ± 30 %',
+    cellResistance: '6.5 mΩ ± 25 %',
     currentMax: '40 A ± 20 %',
     mass: '2.45 kg ± 0.1 kg',
     remark: 'For ride-on toys and the base station; heavier than most toys.',
