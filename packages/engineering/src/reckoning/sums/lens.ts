@@ -4,7 +4,7 @@ import { type SumsOf, sum } from '../sum.ts';
 
 export type LensId = 'picture.widest' | 'picture.focal' | 'picture.view' | 'picture.viewUp' | 'picture.blur';
 
-/** The share of a larger picture that is sent: enlarging adds pixels, but nothing to see. */
+/** Width in pixels that the camera really gives: enlarging adds pixels, but nothing to see. */
 const shown = (width: number, widest: number): number => Math.min(width, widest);
 
 export const lensSums: SumsOf<LensId> = {
