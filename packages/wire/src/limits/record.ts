@@ -8,7 +8,7 @@ import type { ModelName, ModelTableName, ModelUnit, OptionalModelName } from './
 
 export const LIMITS_KIND = 'longrein-limits';
 export const LIMITS_VERSION = 1;
-/** A full record has about 14 kB; what is larger than this is not read at all. */
+/** A full record has about 7 kB; what is larger than this bound is not read at all. */
 export const LIMITS_BYTES_MAX = 65_536;
 
 export interface Limit<Unit extends string = string> {
