@@ -136,7 +136,7 @@ export const windingTemperatureByResistance = law(
   {
     id: 'winding-temperature-by-resistance',
     title: 'Winding temperature by the resistance method',
-    equation: 'T2 = (Rh/Rc)·(234.5 K + T1 − 273.15 K) − 234.5 K + 273.15 K',
+    equation: 'T2 = (Rh/Rc)·(T1 − 38.65 K) + 38.65 K: the line of copper meets zero at −234.5 °C, which is 38.65 K',
     args: {
       cold: { symbol: 'Rc', is: 'resistance before', unit: 'Ω', above: 0 },
       hot: { symbol: 'Rh', is: 'resistance after, leads subtracted in both', unit: 'Ω', above: 0 },
