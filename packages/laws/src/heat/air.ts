@@ -65,7 +65,8 @@ export const airKinematicViscosity = law(
     leavesOut: 'humidity',
     source: `${SUTHERLAND}; ideal gas law`,
   },
-  ({ temperature, pressure }) => (airViscosity({ temperature }) * GAS_CONSTANT * temperature) / (pressure * MOLAR_MASS),
+  ({ temperature, pressure }) =>
+    (airViscosity.bare({ temperature }) * GAS_CONSTANT * temperature) / (pressure * MOLAR_MASS),
 );
 
 /** Prandtl number of air. */
@@ -80,5 +81,5 @@ export const airPrandtl = law(
     leavesOut: 'the slow rise of the specific heat above 400 K',
     source: `${SUTHERLAND}; definition of the Prandtl number`,
   },
-  ({ temperature }) => (airViscosity({ temperature }) * SPECIFIC_HEAT) / airConductivity({ temperature }),
+  ({ temperature }) => (airViscosity.bare({ temperature }) * SPECIFIC_HEAT) / airConductivity.bare({ temperature }),
 );

@@ -196,7 +196,7 @@ export const stillAirCoefficient = law(
         unit: 'm',
         above: 0,
       },
-      temperature: { symbol: 'T', is: 'surface temperature', unit: 'K', from: 220, to: 500 },
+      temperature: { symbol: 'T', is: 'surface temperature', unit: 'K', from: 220, to: 600 },
       ambient: { symbol: 'Ta', is: 'air temperature', unit: 'K', from: 220, to: 400 },
     },
     gives: { symbol: 'h', is: 'heat-transfer coefficient', unit: 'W/(m²·K)' },
@@ -207,11 +207,11 @@ export const stillAirCoefficient = law(
   ({ surface, length, temperature, ambient }) => {
     const film = (temperature + ambient) / 2;
     const [viscosity, prandtl] = [
-      airKinematicViscosity({ temperature: film, pressure: ATMOSPHERE }),
-      airPrandtl({ temperature: film }),
+      airKinematicViscosity.bare({ temperature: film, pressure: ATMOSPHERE }),
+      airPrandtl.bare({ temperature: film }),
     ];
     const difference = Math.abs(temperature - ambient);
-    const rayleigh = rayleighNumber({ expansion: 1 / film, difference, length, viscosity, prandtl });
-    return (BY_SURFACE[surface](rayleigh, prandtl) * airConductivity({ temperature: film })) / length;
+    const rayleigh = rayleighNumber.bare({ expansion: 1 / film, difference, length, viscosity, prandtl });
+    return (BY_SURFACE[surface](rayleigh, prandtl) * airConductivity.bare({ temperature: film })) / length;
   },
 );

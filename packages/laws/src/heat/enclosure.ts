@@ -1,10 +1,14 @@
 /** A small sealed box: how warm its wall, its air and its board get. */
-import { law } from '../law.ts';
+import { law, OutOfRange } from '../law.ts';
 import { stillAirCoefficient } from './convection.ts';
 import { radiatedHeat } from './radiation.ts';
 
 /** A wall this much above ambient [K] is beyond any use: the search ends there. */
 const HOTTEST_RISE = 200;
+/** Start of the search for the wall's rise [K], its most steps, and the relative miss of heat that ends it. */
+const FIRST_GUESS = 10;
+const STEPS = 60;
+const CLOSE = 1e-12;
 /** Air rise over wall rise, fitted to one published cabinet: 16.7 K of air against 8.77 K of wall. */
 const AIR_OVER_WALL = 1.9;
 
@@ -33,11 +37,11 @@ function shed({ length, width, height, emissivity, freeBottom }: Box, wall: numb
   const [base, sides] = [length * width, 2 * height * (length + width)];
   const flat = base / (2 * (length + width));
   const film = (surface: 'side' | 'top' | 'bottom', along: number) =>
-    stillAirCoefficient({ surface, length: along, temperature: wall, ambient });
+    stillAirCoefficient.bare({ surface, length: along, temperature: wall, ambient });
   const conductance =
     film('side', height) * sides + film('top', flat) * base + film('bottom', flat) * base * freeBottom;
   const area = sides + base * (1 + freeBottom);
-  return conductance * (wall - ambient) + radiatedHeat({ emissivity, area, surface: wall, surroundings: ambient });
+  return conductance * (wall - ambient) + radiatedHeat.bare({ emissivity, area, surface: wall, surroundings: ambient });
 }
 
 /** Heat that the outside of a box sheds at a wall temperature. */
@@ -46,7 +50,7 @@ export const enclosureHeat = law(
     id: 'enclosure-heat',
     title: 'Heat shed by the outside of a box',
     equation: 'P = Σ hi Ai (T − Ta) + ε σ A (T⁴ − Ta⁴); sides 2 h (l + w), top l w, bottom b l w',
-    args: { ...box, wall: { symbol: 'T', is: 'wall temperature, uniform', unit: 'K', from: 233, to: 500 }, ambient },
+    args: { ...box, wall: { symbol: 'T', is: 'wall temperature, uniform', unit: 'K', from: 233, to: 540 }, ambient },
     gives: { symbol: 'P', is: 'heat shed', unit: 'W' },
     validFor: 'boxes in still air, wall not below ambient',
     leavesOut: LEAVES,
@@ -61,8 +65,7 @@ export const enclosureWallTemperature = law(
   {
     id: 'enclosure-wall-temperature',
     title: 'Wall temperature of a sealed box',
-    equation:
-      'T such that P = Σ hi Ai (T − Ta) + ε σ A (T⁴ − Ta⁴); sides 2 h (l + w), top l w, bottom b l w; by bisection',
+    equation: 'T such that P = Σ hi Ai (T − Ta) + ε σ A (T⁴ − Ta⁴); sides 2 h (l + w), top l w, bottom b l w',
     args: {
       ...box,
       power: { symbol: 'P', is: 'heat made inside, and taken from the sun', unit: 'W', from: 0 },
@@ -79,15 +82,24 @@ export const enclosureWallTemperature = law(
   },
 );
 
+/**
+ * Solves sheds(wall) = power. Heat shed grows as a power of the rise between 1 (film) and 2 (pure radiation, hot), so
+ * correcting the rise by the ratio to the power of 0.8 shrinks the error by a factor of 0.6 or better at every step.
+ */
 function wallWhere(sheds: (wall: number) => number, power: number, ambient: number): number {
-  let [low, high] = [ambient, ambient + HOTTEST_RISE];
-  if (sheds(high) < power) throw new RangeError(`the box cannot shed ${power} W below ${HOTTEST_RISE} K above ambient`);
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (sheds(middle) < power) low = middle;
-    else high = middle;
+  if (power === 0) return ambient;
+  const most = sheds(ambient + HOTTEST_RISE);
+  if (most < power) {
+    const accepted = `up to ${most} W, which this box sheds at ${HOTTEST_RISE} K above ambient`;
+    throw new OutOfRange('enclosure-wall-temperature', 'P', power, accepted, SOURCE);
   }
-  return (low + high) / 2;
+  let rise = FIRST_GUESS;
+  for (let i = 0; i < STEPS; i++) {
+    const ratio = power / sheds(ambient + rise);
+    rise *= ratio ** 0.8;
+    if (Math.abs(ratio - 1) < CLOSE) break;
+  }
+  return ambient + rise;
 }
 
 /** Temperature of the air inside, from the wall's. */

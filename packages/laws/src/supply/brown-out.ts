@@ -1,5 +1,5 @@
 /** The coincidence that resets the board: a converter's constant power, a stalled motor and a soft pack on one bus. */
-import { law } from '../law.ts';
+import { law, OutOfRange } from '../law.ts';
 
 const QUADRATIC =
   'Kirchhoff’s laws with a constant-power load: the larger root of V² − E V + R P = 0; as in notes on constant-power loads (Middlebrook 1976 for their stability)';
@@ -19,13 +19,12 @@ const motor = {
 } as const;
 const LEAVES = 'bus capacitance (see hold-up-time), motor inductance, slow polarisation, under-voltage lock-out';
 
-/** Bus voltage under a constant-power load. NaN-free: throws RangeError when the source cannot give the power. */
-function busVoltage(emf: number, resistance: number, power: number): number {
+/** Bus voltage under a constant-power load; refuses a power the source cannot give. */
+function busVoltage(id: string, emf: number, resistance: number, power: number): number {
   const rest = emf * emf - 4 * resistance * power;
   if (rest < 0) {
-    throw new RangeError(
-      `the source can give at most ${emf ** 2 / (4 * resistance)} W, ${power} W is asked: the bus collapses`,
-    );
+    const accepted = `up to ${emf ** 2 / (4 * resistance)} W, above which the bus collapses`;
+    throw new OutOfRange(id, 'P', power, accepted, QUADRATIC);
   }
   return (emf + Math.sqrt(rest)) / 2;
 }
@@ -42,7 +41,7 @@ export const packVoltageConstantPower = law(
     leavesOut: LEAVES,
     source: QUADRATIC,
   },
-  ({ emf, resistance, power }) => busVoltage(emf, resistance, power),
+  ({ emf, resistance, power }) => busVoltage('pack-voltage-constant-power', emf, resistance, power),
 );
 
 /** Pack current with a converter that draws constant power. */
@@ -57,7 +56,8 @@ export const packCurrentConstantPower = law(
     leavesOut: LEAVES,
     source: QUADRATIC,
   },
-  ({ emf, resistance, power }) => (emf - busVoltage(emf, resistance, power)) / resistance,
+  ({ emf, resistance, power }) =>
+    (emf - busVoltage('pack-current-constant-power', emf, resistance, power)) / resistance,
 );
 
 /** Largest constant power a source can feed: above it the bus collapses. */
@@ -89,7 +89,7 @@ export const packVoltageWithStall = law(
   },
   ({ emf, resistance, power, motor }) => {
     const share = motor / (motor + resistance);
-    return busVoltage(emf * share, resistance * share, power);
+    return busVoltage('pack-voltage-with-stall', emf * share, resistance * share, power);
   },
 );
 
@@ -107,7 +107,7 @@ export const packCurrentWithStall = law(
   },
   ({ emf, resistance, power, motor }) => {
     const share = motor / (motor + resistance);
-    return (emf - busVoltage(emf * share, resistance * share, power)) / resistance;
+    return (emf - busVoltage('pack-current-with-stall', emf * share, resistance * share, power)) / resistance;
   },
 );
 

@@ -14,7 +14,7 @@ import {
   mostEfficientCurrent,
 } from './converter.ts';
 
-const LM2596 = 'LM2596 data sheet, SNVS124, electrical characteristics';
+const STEP_DOWN = 'LM2596 data sheet, SNVS124, electrical characteristics';
 const HART = 'Hart, Power Electronics, Example 6-1 (50 V, D 0.4, 400 µH, 100 µF, 20 kHz, 20 Ω)';
 const THERAJA =
   'Theraja, A Textbook of Electrical Technology vol. II, 25 kVA transformer with 350 W iron and 400 W full-load copper loss, from memory';
@@ -24,7 +24,7 @@ export const converterChecks = [
   checkLaw(converterInputCurrent, [
     {
       case: '5 V 3 A at 80 % from 12 V: 18.75 W',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       args: { output: 5, current: 3, efficiency: 0.8, input: 12 },
       expected: 1.5625,
@@ -32,7 +32,7 @@ export const converterChecks = [
     },
     {
       case: '3.3 V 3 A at 73 % from 12 V: 13.56 W',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       args: { output: 3.3, current: 3, efficiency: 0.73, input: 12 },
       expected: 1.13,
@@ -42,7 +42,7 @@ export const converterChecks = [
   checkLaw(converterHeat, [
     {
       case: '5 V 3 A at 80 %: 18.75 − 15 W',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       args: { output: 5, current: 3, efficiency: 0.8 },
       expected: 3.75,
@@ -50,7 +50,7 @@ export const converterChecks = [
     },
     {
       case: '3.3 V 3 A at 73 %',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       args: { output: 3.3, current: 3, efficiency: 0.73 },
       expected: 3.66,
@@ -76,7 +76,7 @@ export const converterChecks = [
     },
     {
       case: '5 V 3 A from 12 V, conduction only: 1.16 V switch for D = 0.52, 0.5 V diode for the rest, 0.843 V in all',
-      source: `${LM2596}; 15 W over 17.53 W by hand`,
+      source: `${STEP_DOWN}; 15 W over 17.53 W by hand`,
       kind: 'published',
       args: { output: 5, current: 3, fixed: 0, proportional: 0.843, quadratic: 0 },
       expected: 0.856,
@@ -104,7 +104,7 @@ export const converterChecks = [
     },
     {
       case: '12 V to 5 V at 80 %: on longer than ideal',
-      source: `${LM2596}; 5/9.6 by hand`,
+      source: `${STEP_DOWN}; 5/9.6 by hand`,
       kind: 'published',
       args: { output: 5, input: 12, efficiency: 0.8 },
       expected: 0.5208,
@@ -114,7 +114,7 @@ export const converterChecks = [
   checkLaw(buckMinimumInput, [
     {
       case: '5 V 3 A, switch 1.5 V at most, 0.1 Ω inductor, no limit on duty, against the printed lowest input of 7 V',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       args: { output: 5, maximumDuty: 1, switchDrop: 1.5, current: 3, resistance: 0.1 },
       expected: 7,
@@ -206,7 +206,7 @@ export const converterChecks = [
   checkSubject('converter bounds', [
     {
       case: 'switching loss left between the conduction bound and the printed 80 %: 3.75 − 2.53 W',
-      source: LM2596,
+      source: STEP_DOWN,
       kind: 'published',
       expected: 1.22,
       allowed: 0.01,

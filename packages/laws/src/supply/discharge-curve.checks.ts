@@ -12,8 +12,8 @@ import {
 
 const H = 3600;
 const PAPER = 'Tremblay & Dessaint 2009, parameter table, from memory';
-const HHR = 'Panasonic HHR650D curve points as in the ns-3 network simulator, battery presets';
-const NS3 = 'ns-3 network simulator, generic battery model, regression test on the Panasonic CGR18650DA';
+const NIMH_CURVE = 'Panasonic HHR650D curve points as in the ns-3 network simulator, battery presets';
+const REGRESSION = 'ns-3 network simulator, generic battery model, regression test on the Panasonic CGR18650DA';
 
 /** Curve points of the 7 Ah NiMH cell at 1.3 A. */
 const nimhPoints = {
@@ -28,7 +28,7 @@ const nimhPoints = {
 /** The model of that cell with the constants the paper prints, R = 2 mΩ. */
 const nimh = { e0: 1.2816, resistance: 0.002, polarisation: 0.0014, exponential: 0.111, exponentialRate: 2.3077 / H };
 /** The 18650 cell of the regression test with constants taken by the short cut. */
-const cgr = {
+const cell18650 = {
   e0: 3.75268,
   resistance: 0.083,
   polarisation: 0.00486239,
@@ -40,7 +40,7 @@ const cgr = {
 const onCurve = (drawn: number, expected: number) =>
   ({
     case: `NiMH at 1.3 A after ${drawn} Ah, constants of the paper against the maker’s curve`,
-    source: HHR,
+    source: NIMH_CURVE,
     kind: 'published',
     args: { ...nimh, capacity: 7 * H, drawn: drawn * H, current: 1.3, smoothed: drawn === 0 ? 0 : 1.3 },
     expected,
@@ -71,9 +71,9 @@ export const dischargeCurveChecks = [
   checkLaw(dischargeVoltage, [
     {
       case: '18650 at 2.33 A reaches 3.00 V after 3459 s',
-      source: NS3,
+      source: REGRESSION,
       kind: 'published',
-      args: { ...cgr, drawn: 2.33 * 3459, current: 2.33, smoothed: 2.33 },
+      args: { ...cell18650, drawn: 2.33 * 3459, current: 2.33, smoothed: 2.33 },
       expected: 3.0,
       allowed: 0.0034,
     },
@@ -97,7 +97,7 @@ export const dischargeCurveChecks = [
   checkLaw(shepherdRate, [
     {
       case: 'knee at 1.3 Ah gives the paper’s 2.3077 per Ah',
-      source: `${PAPER}; ${HHR}`,
+      source: `${PAPER}; ${NIMH_CURVE}`,
       kind: 'memory',
       args: { kneeCharge: 1.3 * H },
       expected: 2.3077 / H,
@@ -107,7 +107,7 @@ export const dischargeCurveChecks = [
   checkLaw(shepherdExponential, [
     {
       case: 'NiMH curve points give the paper’s A',
-      source: `${PAPER}; ${HHR}`,
+      source: `${PAPER}; ${NIMH_CURVE}`,
       kind: 'memory',
       args: nimhPoints,
       expected: 0.111,
@@ -117,7 +117,7 @@ export const dischargeCurveChecks = [
   checkLaw(shepherdPolarisation, [
     {
       case: 'NiMH curve points give the paper’s K, printed to two digits',
-      source: `${PAPER}; ${HHR}`,
+      source: `${PAPER}; ${NIMH_CURVE}`,
       kind: 'memory',
       args: nimhPoints,
       expected: 0.0014,
@@ -127,7 +127,7 @@ export const dischargeCurveChecks = [
   checkLaw(shepherdConstantVoltage, [
     {
       case: 'NiMH curve points and A = 0.11104 V give the paper’s E0',
-      source: `${PAPER}; ${HHR}`,
+      source: `${PAPER}; ${NIMH_CURVE}`,
       kind: 'memory',
       args: { fullVoltage: 1.39, resistance: 0.002, current: 1.3, exponential: 0.11104 },
       expected: 1.2816,
@@ -135,7 +135,7 @@ export const dischargeCurveChecks = [
     },
     {
       case: '18650 with 83 mΩ at 0.466 A: 4.17 + 0.0387 − 0.456',
-      source: `${NS3}, preset worked by hand`,
+      source: `${REGRESSION}, preset worked by hand`,
       kind: 'published',
       args: { fullVoltage: 4.17, resistance: 0.083, current: 0.466, exponential: 0.456 },
       expected: 3.75268,
@@ -155,7 +155,7 @@ export const dischargeCurveChecks = [
   checkLaw(shortCutPolarisation, [
     {
       case: 'NiMH curve points; the exact solution of all three points is 0.001404',
-      source: `${HHR}, three equations solved by a linear solver`,
+      source: `${NIMH_CURVE}, three equations solved by a linear solver`,
       kind: 'published',
       args: {
         fullVoltage: 1.39,
@@ -189,7 +189,7 @@ export const dischargeCurveChecks = [
   checkSubject('discharge to the cut-off', [
     {
       case: '18650 at 2.33 A: time to 3.00 V, walked in steps of a tenth of a second with the 30 s filter',
-      source: NS3,
+      source: REGRESSION,
       kind: 'published',
       expected: 3459,
       allowed: 5e-4,
@@ -197,7 +197,7 @@ export const dischargeCurveChecks = [
         const current = 2.33;
         for (let time = 0; ; time += 0.1) {
           const smoothed = smoothedCurrent({ current, time, timeConstant: 30 });
-          if (dischargeVoltage({ ...cgr, drawn: current * time, current, smoothed }) <= 3) return time;
+          if (dischargeVoltage({ ...cell18650, drawn: current * time, current, smoothed }) <= 3) return time;
         }
       },
     },
