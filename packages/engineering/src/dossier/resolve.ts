@@ -311,7 +311,7 @@ function assumeTheRest(collector: Collector, { donor }: Dossier, layout: Layout)
 
 /** Quantities of equipment that this vehicle has not are not assumed. */
 function applies(id: QuantityId, layout: Layout): boolean {
-  if (id.startsWith('steer.resistance') || id.startsWith('steer.toAir') || id.startsWith('set.hold')) {
+  if (/^(steer\.(resistance|windingMass|toAir)|set\.hold)/.test(id)) {
     return layout.steering === 'on-off';
   }
   if (id === 'steer.angle') return layout.steering !== 'skid';

@@ -1,7 +1,6 @@
 /** The graph of sums: which route each sum takes for a vehicle, what it rests on, and that it has no cycle. */
-import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Layout, Vehicle } from '../dossier/resolve.ts';
-import type { Ref, Route, Sum } from './sum.ts';
+import type { Known, Ref, Route, Sum } from './sum.ts';
 import { isSumId, SUM_IDS, type SumId } from './sums/ids.ts';
 
 export type Sums = Readonly<Record<SumId, Sum>>;
@@ -28,7 +27,8 @@ export function graphOf(sums: Sums, vehicle: Vehicle): Graph {
   const standing = new Map<SumId, Standing>();
   const order: SumId[] = [];
   const path: SumId[] = [];
-  const has = (id: InputId) => vehicle.inputs.has(id);
+  const has: Known = (id) => vehicle.inputs.has(id);
+  const stated: Known = (id) => has(id) && vehicle.inputs.get(id)?.origin !== 'assumed';
 
   const available = (ref: Ref): boolean => (isSumId(ref) ? visit(ref).kind === 'takes' : has(ref));
 
@@ -37,7 +37,7 @@ export function graphOf(sums: Sums, vehicle: Vehicle): Graph {
     if (known) return known;
     if (path.includes(id)) throw new Error(`sums in a circle: ${[...path.slice(path.indexOf(id)), id].join(' → ')}`);
     path.push(id);
-    const found = stand(sums[id], vehicle.layout, has, available);
+    const found = stand(sums[id], vehicle.layout, { has, stated, available });
     path.pop();
     standing.set(id, found);
     if (found.kind === 'takes') order.push(id);
@@ -48,11 +48,17 @@ export function graphOf(sums: Sums, vehicle: Vehicle): Graph {
   return { standing, order };
 }
 
-function stand(sum: Sum, layout: Layout, has: (id: InputId) => boolean, available: (ref: Ref) => boolean): Standing {
-  if (sum.when && !sum.when(layout)) return { kind: 'does not apply' };
+interface KnownOf {
+  readonly has: Known;
+  readonly stated: Known;
+  readonly available: (ref: Ref) => boolean;
+}
+
+function stand(sum: Sum, layout: Layout, { has, stated, available }: KnownOf): Standing {
+  if (sum.when && !sum.when(layout, stated)) return { kind: 'does not apply' };
   let missing: Ref[] = [];
   for (const route of sum.routes) {
-    if (route.when && !route.when(layout, has)) continue;
+    if (route.when && !route.when(layout, has, stated)) continue;
     const lacking = Object.values(route.uses).filter((ref) => !available(ref));
     if (lacking.length === 0) return { kind: 'takes', route };
     missing = lacking;

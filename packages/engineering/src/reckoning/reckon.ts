@@ -51,6 +51,8 @@ export interface Reckoning {
 
 /** Deciders named with a finding. */
 const DECIDERS_SHOWN = 4;
+/** A setting computed to just meet a need meets it in spite of the last digit of the arithmetic. */
+const ROUNDING = 1e-9;
 const NOTHING: Band = { p5: Number.NaN, p50: Number.NaN, p95: Number.NaN, counted: 0, missing: 0 };
 
 /** Reckons a vehicle: draws the cases, evaluates sums and findings. */
@@ -86,7 +88,7 @@ function judge(id: FindingId, finding: Finding, done: Study, classes: Classes): 
     const apart = (has[i] as number) - (need[i] as number);
     const m = finding.sense === 'at least' ? apart : -apart;
     margin[i] = m;
-    if (m >= 0) {
+    if (m >= -ROUNDING * Math.abs(need[i] as number)) {
       verdicts[i] = 1;
       holding++;
     }

@@ -19,12 +19,15 @@ export interface Constant {
   readonly source: string;
 }
 
+/** Tells what is known of an input. */
+export type Known = (id: InputId) => boolean;
+
 /** One way to work a sum out. */
 export interface Route {
   /** Name of the route, where a sum has several: 'measured', 'from the run time'. */
   readonly name?: string;
-  /** Does the route apply? `has` tells whether an input was stated or assumed. */
-  readonly when?: (layout: Layout, has: (id: InputId) => boolean) => boolean;
+  /** Does the route apply? `has` tells whether an input was stated or assumed, `stated` whether somebody stated it. */
+  readonly when?: (layout: Layout, has: Known, stated: Known) => boolean;
   /** Names used in `formula` and `value`, and what each stands for. */
   readonly uses: Readonly<Record<string, Ref>>;
   /** Tabulated figures, which may depend on the layout. */
@@ -41,8 +44,8 @@ export interface Sum {
   readonly title: string;
   /** Unit it is shown in; values are SI. */
   readonly unit: string;
-  /** Does it mean anything for this vehicle? Absent: always. */
-  readonly when?: (layout: Layout) => boolean;
+  /** Does it mean anything for this vehicle? Absent: always. `stated` tells whether somebody stated an input. */
+  readonly when?: (layout: Layout, stated: Known) => boolean;
   /** What the reader must know before trusting it. */
   readonly caveat?: string;
   readonly routes: readonly Route[];

@@ -1,6 +1,9 @@
 /** Quantities of the drive as it came: motors, gears, steering. */
 import { CHEMISTRY_FACTS } from '@longrein/laws';
-import { assume, facts } from './facts.ts';
+import { assume, facts, type Traits } from './facts.ts';
+
+/** Nominal voltage of the original pack [V], to the hundredth. */
+const nominalOf = (t: Traits) => Number((CHEMISTRY_FACTS[t.toyChemistry].nominal.value * t.toyCells).toFixed(2));
 
 export const driveFacts = facts({
   'motor.ratedVoltage': {
@@ -10,11 +13,7 @@ export const driveFacts = facts({
     above: 0.5,
     to: 60,
     how: 'Label of the motor; without one, what the original pack gives under load.',
-    otherwise: (t) =>
-      assume(
-        `${Number((CHEMISTRY_FACTS[t.toyChemistry].nominal.value * t.toyCells).toFixed(2))} V ± 8 %`,
-        'taken as the nominal voltage of the original pack',
-      ),
+    otherwise: (t) => assume(`${nominalOf(t)} V ± 8 %`, 'taken as the nominal voltage of the original pack'),
   },
   'motor.resistance': {
     title: 'winding resistance of one drive motor, brushes included, at 20 °C',
@@ -40,6 +39,14 @@ export const driveFacts = facts({
     to: 60,
     how: 'Multimeter across the motor while it is held.',
   },
+  'motor.stallTorque': {
+    title: 'torque of one drive motor, held at its stall current',
+    unit: 'mN·m',
+    is: 'doubt',
+    above: 1e-5,
+    to: 20,
+    how: 'A lever on the shaft that presses on a kitchen scale: force × length, read together with the stall current.',
+  },
   'motor.noLoadCurrent': {
     title: 'no-load current of one drive motor, off the gears',
     unit: 'A',
@@ -63,6 +70,29 @@ export const driveFacts = facts({
     above: 0.1,
     to: 60,
     how: 'Multimeter across the motor while it runs free.',
+    otherwise: (t) =>
+      assume(`${nominalOf(t)} V ± 12 %`, 'the test was taken to be run on the original pack; voltage not written down'),
+  },
+  'motor.noLoadShare': {
+    title: 'no-load current as a share of the stall current',
+    unit: '%',
+    is: 'doubt',
+    above: 0.005,
+    to: 0.5,
+    how: 'Bench card: both currents at the same voltage.',
+    otherwise: assume('7 … 14 %', 'toy motors stall at 7 to 15 times their no-load current (common practice, no source)'),
+  },
+  'motor.averageShare': {
+    title: 'average motor current of hard driving, as a share of the stall current',
+    unit: '%',
+    is: 'doubt',
+    above: 0.02,
+    to: 0.9,
+    how: 'Multimeter in the pack lead while the toy is driven hard, against the stall current of all its drive motors.',
+    otherwise: assume(
+      '12 … 35 %',
+      'hard driving draws two or three times the no-load current, starts more (common practice, no source)',
+    ),
   },
   'motor.inductance': {
     title: 'winding inductance',
@@ -114,7 +144,7 @@ export const driveFacts = facts({
     unit: '°C',
     is: 'doubt',
     from: 320,
-    to: 480,
+    to: 470,
     how: 'Data sheet; without one, enamel of toy motors is class A to E.',
     otherwise: assume('105 … 125 °C', 'insulation classes A and E (105, 120 °C); brush holders soften near that'),
   },
@@ -125,6 +155,7 @@ export const driveFacts = facts({
     above: 0.5,
     to: 2000,
     how: 'Mark pinion and wheel, turn the wheel once, count; or count the teeth.',
+    otherwise: assume('12 … 40', 'toy gear boxes reduce 12 to 40 times (common practice, no source)'),
   },
   'gear.efficiency': {
     title: 'efficiency of the gear train',
@@ -197,6 +228,15 @@ export const driveFacts = facts({
     to: 500,
     how: 'Multimeter across the steering motor, rotor still, several positions.',
     otherwise: assume('4 Ω ± 40 %', 'small cans of 2 to 8 Ω; not measured'),
+  },
+  'steer.windingMass': {
+    title: 'mass of copper in the winding of the steering motor',
+    unit: 'g',
+    is: 'doubt',
+    above: 1e-4,
+    to: 1,
+    how: 'Weigh the motor; about one eighth of it is winding.',
+    otherwise: assume('3 g ± 50 %', 'about one eighth of a small can (common practice, no source)'),
   },
   'steer.toAir': {
     title: 'thermal resistance of the steering motor to air',

@@ -110,6 +110,7 @@ export const toyFacts = facts({
     above: 0.05,
     to: 15,
     how: 'Stopwatch over a taped ten metres with a run-up; mean of both directions.',
+    otherwise: assume('1.2 … 3 m/s', 'toys of this kind go at a brisk walk to a jog (common practice, no source)'),
   },
   'toy.runTime': {
     title: 'observed run time of the original toy, driven hard',

@@ -31,6 +31,7 @@ export const MASS_IDS = [
 export const DRIVE_IDS = [
   'drive.constant',
   'drive.constantGap',
+  'drive.constantGapMost',
   'drive.resistance',
   'drive.noLoadCurrent',
   'drive.ratio',
@@ -39,6 +40,7 @@ export const DRIVE_IDS = [
   'drive.toyStallTorque',
   'drive.stallCurrent',
   'drive.stallTorque',
+  'drive.stallThreshold',
   'drive.wheelForceStall',
   'drive.forceLevel',
   'drive.forceClimb',
@@ -46,6 +48,7 @@ export const DRIVE_IDS = [
   'drive.torqueClimb',
   'drive.currentCruise',
   'drive.currentClimb',
+  'drive.rippleBorne',
   'drive.voltageCruise',
   'drive.dutyCruise',
   'drive.dutyClimb',
@@ -53,17 +56,21 @@ export const DRIVE_IDS = [
   'drive.powerClimb',
   'drive.topSpeed',
   'drive.speedClimb',
+  'drive.speedClimbWanted',
   'drive.torqueSlope',
   'drive.gripSlope',
   'drive.bridgeSlope',
   'drive.slope',
   'drive.toothForce',
   'drive.toothForceToy',
+  'drive.toothForceBorne',
   'drive.toothStress',
   'drive.skidForce',
   'drive.skidForceStall',
   'drive.skidCurrent',
+  'drive.skidChannel',
   'drive.reversingCurrent',
+  'drive.reversingChannel',
 ] as const;
 
 export const DUTY_IDS = [
@@ -71,6 +78,7 @@ export const DUTY_IDS = [
   'bridge.slope',
   'duty.ceiling',
   'duty.applied',
+  'duty.limit',
   'duty.motorVoltage',
   'bridge.dropCruise',
   'bridge.dropClimb',
@@ -185,6 +193,8 @@ export const WIRING_IDS = [
 ] as const;
 
 export const HEAT_IDS = [
+  'heat.motorResistance',
+  'heat.motorCapacity',
   'heat.windingCruise',
   'heat.windingClimb',
   'heat.stallRate',
@@ -195,6 +205,7 @@ export const HEAT_IDS = [
   'heat.boxPower',
   'heat.sunPower',
   'heat.boxWall',
+  'heat.wallMost',
   'heat.boxAir',
   'heat.localAir',
   'heat.board',
