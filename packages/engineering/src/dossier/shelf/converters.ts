@@ -15,7 +15,7 @@ export const CONVERTERS = [
     inputMax: '24 V',
     outputCapacitance: '66 uF ± 30 %',
     mass: '4 g ± 0.5 g',
-    remark: 'The printed 3 A is a peak; 2 A is what it bears without moving air.',
+    remark: 'The printed current wants moving air: count on two thirds of it in a closed box.',
   },
   {
     kind: 'converter',
