@@ -43,7 +43,8 @@ export function routeTaken(
   const stated = (id: InputId) => has(id) && !assumed.includes(id);
   const taken = sum.routes.find(
     (route) =>
-      (route.when?.(layout, has, stated) ?? true) && Object.values(route.uses).every((ref) => values[ref] !== undefined),
+      (route.when?.(layout, has, stated) ?? true) &&
+      Object.values(route.uses).every((ref) => values[ref] !== undefined),
   );
   if (taken === undefined) throw new Error(`no route of '${sum.title}' can be taken with ${Object.keys(values)}`);
   return taken;
@@ -69,10 +70,10 @@ export function withSums(sums: Readonly<Record<string, Sum>>, values: Values, la
   while (Object.keys(all).length > before) {
     before = Object.keys(all).length;
     for (const [id, sum] of Object.entries(sums)) {
-      if (all[id] !== undefined || sum.when?.(layout) === false) continue;
       const has = (input: InputId) => all[input] !== undefined;
+      if (all[id] !== undefined || sum.when?.(layout, has) === false) continue;
       const open = (route: Route) =>
-        (route.when?.(layout, has) ?? true) && Object.values(route.uses).every((ref) => all[ref] !== undefined);
+        (route.when?.(layout, has, has) ?? true) && Object.values(route.uses).every((ref) => all[ref] !== undefined);
       if (sum.routes.some(open)) all[id] = evaluateSum(sum, all as Values, layout);
     }
   }

@@ -80,7 +80,10 @@ export const driveFacts = facts({
     above: 0.005,
     to: 0.5,
     how: 'Bench card: both currents at the same voltage.',
-    otherwise: assume('7 … 14 %', 'toy motors stall at 7 to 15 times their no-load current (common practice, no source)'),
+    otherwise: assume(
+      '7 … 14 %',
+      'toy motors stall at 7 to 15 times their no-load current (common practice, no source)',
+    ),
   },
   'motor.averageShare': {
     title: 'average motor current of hard driving, as a share of the stall current',
