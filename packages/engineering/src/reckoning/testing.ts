@@ -21,6 +21,7 @@ export const PLAIN_LAYOUT: Layout = {
   motors: 1,
   motorsPerChannel: 1,
   channels: 1,
+  bridges: 1,
   clutch: false,
   modem: 'wlan',
   enclosure: true,
@@ -66,15 +67,15 @@ export function evaluateSum(
 /** These values with all sums of a table added that follow from them; a sum already among the values stays as given. */
 export function withSums(sums: Readonly<Record<string, Sum>>, values: Values, layout: Layout = PLAIN_LAYOUT): Values {
   const all: Record<string, number> = { ...values };
+  const known = (id: InputId) => all[id] !== undefined;
+  const open = ({ when, uses }: Route) =>
+    (when?.(layout, known, known) ?? true) && Object.values(uses).every((ref) => all[ref] !== undefined);
   let before = -1;
   while (Object.keys(all).length > before) {
     before = Object.keys(all).length;
     for (const [id, sum] of Object.entries(sums)) {
-      const has = (input: InputId) => all[input] !== undefined;
-      if (all[id] !== undefined || sum.when?.(layout, has) === false) continue;
-      const open = (route: Route) =>
-        (route.when?.(layout, has, has) ?? true) && Object.values(route.uses).every((ref) => all[ref] !== undefined);
-      if (sum.routes.some(open)) all[id] = evaluateSum(sum, all as Values, layout);
+      if (all[id] !== undefined || sum.when?.(layout, known) === false || !sum.routes.some(open)) continue;
+      all[id] = evaluateSum(sum, all as Values, layout);
     }
   }
   return all as Values;

@@ -119,6 +119,14 @@ export const linkFacts = facts({
     how: 'Speed test, uplink, several times a day.',
     otherwise: assume('3 … 12 Mbit/s', 'a usual uplink; not measured'),
   },
+  'link.dataDay': {
+    title: 'data the way behind the base may carry in a day',
+    unit: 'GB',
+    is: 'setting',
+    above: 0,
+    to: 1e14,
+    how: 'Allowance of the contract for a month / days open in a month. Left out: it is not counted.',
+  },
 });
 
 export const pictureFacts = facts({

@@ -48,6 +48,7 @@ export const linkSchema = z.strictObject(
     'link.loss',
     'link.roundTrip',
     'link.uplinkRate',
+    'link.dataDay',
   ),
 );
 

@@ -40,6 +40,7 @@ const ROVER: Values = {
   'link.loss': 0.002,
   'link.roundTrip': 0.05,
   'link.uplinkRate': 8 * MBIT,
+  'link.dataDay': 10e9,
   'camera.fieldOfView': 75 * DEGREE,
   'camera.widthPixels': 1640,
   'camera.heightPixels': 1232,
@@ -114,10 +115,16 @@ describe('the invented rover', () => {
       ['foreground-covered', 'obstacle-seen-in-time', ...late],
     ],
     ['a long exposure', { 'camera.exposure': 0.1 }, ['blur-bearable']],
+    ['a small allowance of data', { 'link.dataDay': 4e9 }, ['data-within-allowance']],
     ['a month of pictures', { 'picture.kept': 30 }, ['recordings-fit']],
   ];
   it.each(worse)('fails with %s on what that touches, and on nothing else', (_, changes, expected) => {
     expect(failing(changes).toSorted()).toEqual(expected.toSorted());
+  });
+
+  it('counts data against an allowance only where one is stated', () => {
+    const { 'link.dataDay': _, ...without } = ROVER;
+    expect(withSums(SUMS, without)['picture.dataDay']).toBeUndefined();
   });
 
   it('is told of a picture larger than the camera gives', () => {

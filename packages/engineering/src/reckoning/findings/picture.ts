@@ -107,6 +107,16 @@ export const pictureFindings = findings({
     has: 'picture.widest',
     remedy: 'Set the picture no wider than the camera gives in these proportions: the pixels added show nothing.',
   },
+  'data-within-allowance': {
+    title: 'A day of pictures stays within what the uplink may carry',
+    subject: 'picture and sight',
+    unit: 'GB',
+    sense: 'at most',
+    need: 'link.dataDay',
+    has: 'picture.dataDay',
+    remedy:
+      'Stop the stream while nobody watches, send smaller pictures or a longer interval, or take a larger allowance. One copy to a relay serves however many watch.',
+  },
   'recordings-fit': {
     title: 'The pictures kept fit the space for them',
     subject: 'picture and sight',

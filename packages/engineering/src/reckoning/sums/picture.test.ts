@@ -86,9 +86,11 @@ describe('the bytes', () => {
     expect(bytes / 37139).toBeCloseTo(1, 2);
   });
 
-  it('add up to 0.36 GB an hour at five pictures of 20 kB a second, and 64.8 GB in thirty days of six hours', () => {
+  it('add up to 0.36 GB an hour at five pictures of 20 kB a second, to 2.16 GB in six hours, and to 64.8 GB in thirty days of six hours', () => {
     const hour = evaluateSum(pictureSums['picture.dataHour'], { 'picture.bytes': 20e3, 'picture.spacing': 0.2 });
     expect(hour).toBeCloseTo(0.36e9, 0);
+    const day: Values = { 'picture.bytes': 20e3, 'picture.spacing': 0.2, 'picture.hours': 6 * 3600 };
+    expect(evaluateSum(pictureSums['picture.dataDay'], day)).toBeCloseTo(2.16e9, 0);
     const kept = (days: number) =>
       evaluateSum(pictureSums['picture.keptBytes'], {
         'picture.bytes': 20e3,

@@ -6,7 +6,7 @@ import { type LensId, lensSums } from './lens.ts';
 import { type SightId, sightSums } from './sight.ts';
 
 type PictureId = Exclude<SumIdOf<'picture and sight'>, SightId>;
-type KeptId = 'picture.dataHour' | 'picture.keptBytes';
+type KeptId = 'picture.dataHour' | 'picture.dataDay' | 'picture.keptBytes';
 
 /** Bits in a byte: rates are in bytes a second inside, the laws take bits. */
 const BITS = 8;
@@ -171,6 +171,20 @@ const kept: SumsOf<KeptId> = {
       formula: '{bytes} · {hour} / {spacing}',
       laws: [dataVolume],
       value: ({ bytes, spacing, hour }) => dataVolume({ bytes, interval: spacing, time: hour }),
+    },
+  ),
+  'picture.dataDay': sum(
+    {
+      title: 'data sent in a day of pictures',
+      unit: 'GB',
+      when: (_, stated) => stated('link.dataDay'),
+      caveat: 'As if somebody watched all the time it is open. Headers and repeats add 3 to 10 %.',
+    },
+    {
+      uses: { bytes: 'picture.bytes', spacing: 'picture.spacing', hours: 'picture.hours' },
+      formula: '{bytes} · {hours} / {spacing}',
+      laws: [dataVolume],
+      value: ({ bytes, spacing, hours }) => dataVolume({ bytes, interval: spacing, time: hours }),
     },
   ),
   'picture.keptBytes': sum(
