@@ -174,6 +174,19 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
       value: ({ ceiling }) => ceiling,
     }),
   ),
+  'duty.limit': sum(
+    {
+      title: 'duty the limits record allows, case by case',
+      unit: '%',
+      caveat: 'The lesser of what is set and what is safe: a setting above the safe ceiling does not reach the vehicle.',
+    },
+    {
+      uses: { applied: 'duty.applied', ceiling: 'duty.ceiling' },
+      formula: 'min({applied}, {ceiling})',
+      laws: [],
+      value: ({ applied, ceiling }) => Math.min(applied, ceiling),
+    },
+  ),
   'duty.motorVoltage': sum(
     { title: 'mean motor voltage at a full pack, running light', unit: 'V' },
     {

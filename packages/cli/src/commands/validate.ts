@@ -1,0 +1,51 @@
+/** Checks a dossier and lists what is assumed. */
+import type { Input } from '@longrein/engineering';
+import { type Command, EXIT, theFile } from '../command.ts';
+import { loadVehicle } from '../load.ts';
+import { paint, wrap } from '../paint.ts';
+
+const about = { name: 'validate', usage: 'FILE [--shelf FOLDER] [--json]' };
+
+export const validateCommand: Command = {
+  ...about,
+  summary: 'check a dossier, and list what is assumed because nobody stated it',
+  help: `
+Reads the dossier and reports every fault with its place: JSON pointer, line and column, what was found, what is
+accepted. When there is none it lists the quantities that are not stated and what is assumed for each, with the reason.
+
+Example:  longrein validate examples/reedmere/burdock.json`,
+  options: { shelf: { type: 'string' }, json: { type: 'boolean' } },
+  run: (io, args) => {
+    const file = theFile(about, args);
+    const vehicle = loadVehicle(io, file, args);
+    const inputs = [...vehicle.inputs.values()];
+    const assumed = inputs.filter((input) => input.origin === 'assumed');
+    if (args.values.json) {
+      io.out(
+        JSON.stringify(
+          { name: vehicle.name, ok: true, stated: inputs.length - assumed.length, assumptions: assumed.map(plain) },
+          null,
+          2,
+        ),
+      );
+      return EXIT.fine;
+    }
+    io.out(
+      `${paint(io, 'good', '✓')} ${file} is a dossier: ${vehicle.name}${vehicle.invented ? ' (invented demonstration data)' : ''}`,
+    );
+    io.out(`${inputs.length - assumed.length} quantities stated, ${assumed.length} assumed:`);
+    for (const input of assumed) {
+      io.out(`  ${input.facts.title}: ${paint(io, 'strong', input.quantity.text)}`);
+      io.out(paint(io, 'faint', wrap(input.remark ?? '', io.width, '    ')));
+    }
+    return EXIT.fine;
+  },
+};
+
+const plain = (input: Input) => ({
+  id: input.id,
+  title: input.facts.title,
+  value: input.quantity.text,
+  because: input.remark ?? '',
+  how: input.facts.how,
+});
