@@ -24,6 +24,9 @@ type ChargeId =
 const rechargeable = ({ chemistry }: Layout) => CHEMISTRY_FACTS[chemistry].charge !== undefined;
 const nickel = ({ chemistry }: Layout) => chemistry === 'nimh';
 
+/** Highest usual charge rates [capacities per hour]: lithium 0.5 to 1, nickel 0.5 to 1 with a fall of voltage, lead 0.25. */
+const CHARGE_RATE_MAX = { lipo: 1, nmc: 1, lfp: 1, nimh: 1, alkaline: 0, lead: 0.25 } as const;
+
 /** The straight line that stands for the rest voltage starts here: below it the curve falls steeply. */
 const LINE_FROM = 0.1;
 /** Coulombic efficiency of charging nickel cells at moderate rates: 0.66 slow to 0.92 fast, from memory. */
@@ -84,15 +87,20 @@ export const packChargeSums: SumsOf<ChargeId> = {
     },
   ),
   'pack.chargeRateMax': sum(
-    { title: 'usual highest C-rate of charging', unit: '1', when: rechargeable },
+    {
+      title: 'highest usual C-rate of charging',
+      unit: '1',
+      when: rechargeable,
+      caveat: 'Nickel cells bear this only on a charger that ends by the fall of the voltage; else a tenth of it.',
+    },
     {
       uses: {},
       takes: ({ chemistry }) => ({
         rate: {
-          value: CHEMISTRY_FACTS[chemistry].charge?.rate.value ?? 0,
+          value: CHARGE_RATE_MAX[chemistry],
           unit: '1',
-          is: 'usual charge rate of the chemistry',
-          source: CHEMISTRY_FACTS[chemistry].charge?.rate.source ?? '',
+          is: 'highest usual charge rate of the chemistry',
+          source: 'cell makers’ handling sheets, from memory',
         },
       }),
       formula: '{rate}',
