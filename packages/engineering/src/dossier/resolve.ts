@@ -45,6 +45,8 @@ export interface Layout extends Traits {
   readonly motorsPerChannel: number;
   /** Bridge channels in use. */
   readonly channels: number;
+  /** Bridge boards fitted. */
+  readonly bridges: number;
   readonly clutch: boolean;
   readonly modem: 'wlan' | 'cellular';
   readonly enclosure: boolean;
@@ -190,6 +192,7 @@ function layoutOf(dossier: Dossier, parts: Parts): Layout {
     motors,
     motorsPerChannel: Math.ceil(motors / channels),
     channels,
+    bridges: conversion.bridges ?? 1,
     clutch: donor.steering.kind === 'on-off' && donor.steering.clutch,
     modem: parts.modem?.type ?? 'wlan',
     enclosure: parts.enclosure !== undefined,

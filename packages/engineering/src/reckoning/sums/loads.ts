@@ -1,19 +1,9 @@
 /** Sums of the axle loads: how the weight stands on the axles, before and after the conversion. */
-import { equalSpringLoad, frontAxleLoad, GRAVITY, OutOfRange, rearAxleLoad, sprungAxleLoads } from '@longrein/laws';
-import type { Layout } from '../../dossier/resolve.ts';
+import { equalSpringLoad, frontAxleLoad, GRAVITY, rearAxleLoad } from '@longrein/laws';
 import { type Ref, type Route, route, type Sum, type SumsOf, sum, sumByRoutes } from '../sum.ts';
-import {
-  AXLES,
-  type AxleNumber,
-  byAxleCount,
-  eachAxle,
-  names,
-  onlyFor,
-  perAxle,
-  placesOf,
-  positionsOf,
-  usePositions,
-} from './axle-routes.ts';
+import { allSprung, bySprings, leverLoad, springLoads } from './axle-loads.ts';
+import { type AxleNumber, byAxleCount, eachAxle, names, perAxle, positionsOf, usePositions } from './axle-routes.ts';
+import { named } from './practice.ts';
 
 type LoadId =
   | `balance.toyLoad.${AxleNumber}`
@@ -29,77 +19,7 @@ type LoadId =
 const GROWTH_MAX = 1.5;
 /** An inner axle on a crest may carry about twice its usual load for a moment; common practice, no source. */
 const CREST_GROWTH_MAX = 2;
-/** Loads shared by equal springs do not depend on their rate, so any rate serves [N/m]. */
-const ANY_RATE = 1000;
-
-const PRACTICE = 'common practice, no source';
-const allSprung = ({ axles }: Layout) => axles.every(({ sprung }) => sprung);
 const sumOf = (values: readonly number[]) => values.reduce((total, value) => total + value, 0);
-
-/** Load of one of two axles, by the lever. Beyond the axles there is no balance to speak of: it tips. */
-function leverLoad(axle: AxleNumber, mass: number, wheelbase: number, centre: number): number {
-  if (!(centre > 0 && centre < wheelbase)) {
-    throw new OutOfRange('axle-loads', 'a', centre, 'a mass centre between the axles', 'it tips over on the level');
-  }
-  const standing = { mass, wheelbase, cgBehindFront: centre, cgHeight: 1, slope: 0, acceleration: 0 };
-  return axle === 1 ? frontAxleLoad(standing) : rearAxleLoad(standing);
-}
-
-/** Loads of sprung axles on the level; `lifted` raises the ground under one of them. */
-function springLoads(
-  places: readonly number[],
-  rates: readonly number[],
-  mass: number,
-  centre: number,
-  lifted?: { readonly axle: number; readonly by: number },
-): readonly number[] {
-  const axles = places.map((position, i) => ({
-    position,
-    rate: rates[i] as number,
-    ground: lifted?.axle === i ? lifted.by : 0,
-  }));
-  return sprungAxleLoads({ axles, mass, cgBehindFront: centre, cgHeight: 0, slope: 0 });
-}
-
-/** What the routes of three and four axles need to know of springs: their rates, or that they are taken as equal. */
-interface Springs {
-  readonly name: string;
-  readonly fits: (layout: Layout) => boolean;
-  readonly uses: Readonly<Record<`rate${AxleNumber}`, Ref>>;
-  readonly formula: string;
-  readonly rates: (x: { readonly [K in `rate${AxleNumber}`]: number }) => readonly number[];
-}
-
-function springsOf(axles: readonly AxleNumber[]): readonly Springs[] {
-  return [
-    {
-      name: `${axles.length} axles on springs of known rate`,
-      fits: allSprung,
-      uses: perAxle('rate', axles, (axle) => `axle.${axle}.springRate`),
-      formula: `springs of ${names('rate', axles)} at ${placesOf(axles)}`,
-      rates: (x) => eachAxle(x, 'rate', axles),
-    },
-    {
-      name: `${axles.length} axles, taken as equally sprung`,
-      fits: (layout) => !allSprung(layout),
-      uses: perAxle('rate', [], () => 'toy.mass'),
-      formula: `equal springs at ${placesOf(axles)}`,
-      rates: () => axles.map(() => ANY_RATE),
-    },
-  ];
-}
-
-/** One route for three and four axles, and for known and equal springs. */
-function bySprings(make: (axles: readonly AxleNumber[], springs: Springs) => Route): Route[] {
-  return [AXLES.slice(0, 3), AXLES.slice(0, 4)].flatMap((axles) =>
-    springsOf(axles).map((springs) =>
-      onlyFor(
-        { name: springs.name, ...make(axles, springs) },
-        (layout) => layout.axles.length === axles.length && springs.fits(layout),
-      ),
-    ),
-  );
-}
 
 const CAVEAT = 'Standing on the level. On a crest or in a dip several sprung axles share the load quite differently.';
 
@@ -208,18 +128,6 @@ function crestGrowth(
   );
 }
 
-const bound = (title: string, value: number, is: string): Sum =>
-  sum(
-    { title, unit: '1' },
-    {
-      uses: {},
-      takes: () => ({ bound: { value, unit: '1', is, source: PRACTICE } }),
-      formula: '{bound}',
-      laws: [],
-      value: (x) => x.bound,
-    },
-  );
-
 export const loadSums: SumsOf<LoadId> = {
   'balance.toyLoad.1': toyLoad(1),
   'balance.toyLoad.2': toyLoad(2),
@@ -246,7 +154,7 @@ export const loadSums: SumsOf<LoadId> = {
       }),
     ),
   ),
-  'balance.growthMax': bound('growth of an axle load that toys bear', GROWTH_MAX, 'half as much again'),
+  'balance.growthMax': named('growth of an axle load that toys bear', '1', GROWTH_MAX, 'half as much again'),
   'balance.crestGrowth': sumByRoutes(
     {
       title: 'growth of an inner axle’s load on a crest as high as the highest step',
@@ -269,7 +177,7 @@ export const loadSums: SumsOf<LoadId> = {
       }),
     ),
   ),
-  'balance.crestGrowthMax': bound('growth of an axle load on a crest that toys bear', CREST_GROWTH_MAX, 'twice'),
+  'balance.crestGrowthMax': named('growth of an axle load on a crest that toys bear', '1', CREST_GROWTH_MAX, 'twice'),
   'balance.drivenShare': sumByRoutes(
     { title: 'share of the weight on driven axles', unit: '%' },
     ...byAxleCount((axles) =>

@@ -4,6 +4,7 @@ import type { Layout } from '../../dossier/resolve.ts';
 import { type Constant, type Ref, type Route, route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { balanceSums } from './balance.ts';
 import type { SumIdOf } from './ids.ts';
+import { named } from './practice.ts';
 
 /** From about a third more mass on a toy drives noticeably differently; common practice, no source. */
 const RATIO_MAX = 1.3;
@@ -167,17 +168,11 @@ export const massSums: SumsOf<SumIdOf<'mass and balance'>> = {
       value: ({ total, toy }) => total / toy,
     },
   ),
-  'mass.ratioMax': sum(
-    { title: 'mass over that of the toy from which it drives noticeably worse', unit: '1' },
-    {
-      uses: {},
-      takes: () => ({
-        ratio: { value: RATIO_MAX, unit: '1', is: 'a third more mass', source: 'common practice, no source' },
-      }),
-      formula: '{ratio}',
-      laws: [],
-      value: ({ ratio }) => ratio,
-    },
+  'mass.ratioMax': named(
+    'mass over that of the toy from which it drives noticeably worse',
+    '1',
+    RATIO_MAX,
+    'a third more mass',
   ),
   'mass.momentBehind': moment('moment of the added masses about the front axle, seen from the side', 'behind'),
   'mass.momentHeight': moment('moment of the added masses about the ground', 'height'),

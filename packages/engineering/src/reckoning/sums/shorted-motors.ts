@@ -1,0 +1,69 @@
+/** A motor whose terminals are joined brakes as long as it turns: the force of all drive motors at the wheels. */
+import { brakeTorque, copperResistance, ZERO_CELSIUS } from '@longrein/laws';
+import type { Layout } from '../../dossier/resolve.ts';
+import type { Constant, Ref } from '../sum.ts';
+import { practice } from './practice.ts';
+
+/** Winding after some driving [K]. */
+const WARM = ZERO_CELSIUS + 80;
+
+const motors = (layout: Layout): Constant => ({
+  value: layout.motors,
+  unit: '1',
+  is: 'drive motors',
+  source: 'the toy as it came',
+});
+const sharing = (layout: Layout): Constant => ({
+  value: layout.motorsPerChannel,
+  unit: '1',
+  is: 'motors on the most loaded channel',
+  source: 'the toy and the bridge fitted',
+});
+
+/** The circuit of a shorted motor: its own, the lower half of the bridge, the wires. */
+export const SHORTED = {
+  constant: 'drive.constant',
+  resistance: 'drive.resistance',
+  idle: 'drive.noLoadCurrent',
+  ratio: 'drive.ratio',
+  efficiency: 'gear.efficiency',
+  diameter: 'toy.wheelDiameter',
+  threshold: 'bridge.threshold',
+  slope: 'bridge.slope',
+  wire: 'wiring.motor.resistance',
+} as const satisfies Record<string, Ref>;
+
+/** What of it the layout says. */
+export const ofCircuit = (layout: Layout) => ({
+  motors: motors(layout),
+  sharing: sharing(layout),
+  warm: practice(WARM, '°C', 'temperature of a driven winding'),
+});
+
+/** What the circuit and the train of a shorted motor are made of. */
+export type Circuit = { readonly [K in keyof typeof SHORTED | keyof ReturnType<typeof ofCircuit>]: number };
+
+/** Resistances of the loop the braking current runs in. */
+export const loopOf = ({ resistance, warm, sharing, slope, wire }: Circuit) => ({
+  resistance: copperResistance({ r20: resistance, temperature: warm }),
+  pathResistance: sharing * slope + wire,
+});
+
+/** Force at the wheels of all shorted motors at a speed. Below the threshold of the bridge no current flows. */
+export function shortedForce(x: Circuit, speed: number): number {
+  const turning = (2 * speed * x.ratio) / x.diameter;
+  const torque = brakeTorque({
+    motorConstant: x.constant,
+    speed: Math.max(0, turning - x.threshold / x.constant),
+    noLoadCurrent: x.idle,
+    ...loopOf(x),
+  });
+  return (x.motors * torque * 2 * x.ratio) / (x.efficiency * x.diameter);
+}
+
+export const LOOP = 'R = {resistance} at {warm} + {sharing} · {slope} + {wire}';
+/** The braking force in words, at a speed given in words. */
+export const forceAt = (speed: string) =>
+  `{motors} · T · 2 · {ratio} / ({efficiency} · {diameter}), T = {constant}² · ω / R + {constant} · {idle}, ω = ${speed} · 2 · {ratio} / {diameter} − {threshold} / {constant}, not below 0, ${LOOP}`;
+export const SHORTED_CAVEAT =
+  'Winding warm. Backwards a gear train loses at least what it loses forwards, so the forward figure is careful. A bipolar bridge brakes only above its threshold.';
