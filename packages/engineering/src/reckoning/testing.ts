@@ -65,17 +65,23 @@ export function evaluateSum(
 }
 
 /** These values with all sums of a table added that follow from them; a sum already among the values stays as given. */
-export function withSums(sums: Readonly<Record<string, Sum>>, values: Values, layout: Layout = PLAIN_LAYOUT): Values {
+export function withSums(
+  sums: Readonly<Record<string, Sum>>,
+  values: Values,
+  layout: Layout = PLAIN_LAYOUT,
+  assumed: readonly InputId[] = [],
+): Values {
   const all: Record<string, number> = { ...values };
   const known = (id: InputId) => all[id] !== undefined;
+  const stated = (id: InputId) => known(id) && !assumed.includes(id);
   const open = ({ when, uses }: Route) =>
-    (when?.(layout, known, known) ?? true) && Object.values(uses).every((ref) => all[ref] !== undefined);
+    (when?.(layout, known, stated) ?? true) && Object.values(uses).every((ref) => all[ref] !== undefined);
   let before = -1;
   while (Object.keys(all).length > before) {
     before = Object.keys(all).length;
     for (const [id, sum] of Object.entries(sums)) {
-      if (all[id] !== undefined || sum.when?.(layout, known) === false || !sum.routes.some(open)) continue;
-      all[id] = evaluateSum(sum, all as Values, layout);
+      if (all[id] !== undefined || sum.when?.(layout, stated) === false || !sum.routes.some(open)) continue;
+      all[id] = evaluateSum(sum, all as Values, layout, assumed);
     }
   }
   return all as Values;
