@@ -107,9 +107,13 @@ function figures(result: FindingResult): string {
 function printSummary(io: Io, reckoning: Reckoning): void {
   const { findings, assumptions } = reckoning;
   const deciding = findings.filter(({ finding }) => !finding.informs);
-  const counts = (['holds', 'tight', 'fails', 'unsettled'] as const).map(
-    (state) => `${deciding.filter((result) => result.state === state).length} ${STATES[state].word}`,
-  );
+  const count = (state: keyof typeof STATES) => deciding.filter((result) => result.state === state).length;
+  const counts = [
+    `${count('holds')} hold`,
+    `${count('tight')} tight`,
+    `${count('fails')} fail`,
+    `${count('unsettled')} unsettled`,
+  ];
   const verdict = verdictOf(findings);
   io.out('');
   io.out(

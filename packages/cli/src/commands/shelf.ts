@@ -38,7 +38,7 @@ Example:  longrein shelf
       io.out(columns(figures(one).map(([key, value]) => [`  ${key}`, value])));
       if (one.remark) io.out(wrap(one.remark, io.width, '  '));
     } else {
-      io.out(columns([...parts].map((part) => [`  ${part.kind}`, part.id, part.title])));
+      io.out(columns([...parts].map((part) => [`  ${part.kind}`, part.id ?? '', part.title])));
     }
     return EXIT.fine;
   },

@@ -21,7 +21,7 @@ export { formatQuantity, makeQuantity, parseQuantity } from './quantity.ts';
 export { SplitMix64, Stream, stream } from './random.ts';
 export { type Classes, classify, influences } from './sensitivity.ts';
 export type * from './shapes.ts';
-export { formatDoubted, formatPlain, formatValue } from './show.ts';
+export { differenceUnit, formatDifference, formatDoubted, formatPlain, formatValue } from './show.ts';
 export { correlation, mean, standardDeviation } from './summary.ts';
 export { acceptedUnits } from './unit-near.ts';
 export { differenceInUnit, fromUnit, inUnit, parseUnit, type Unit, type UnitReading, unitOf } from './units.ts';

@@ -18,6 +18,19 @@ export function formatPlain(si: number, unit: string): string {
   return withUnit(String(Number(inUnit(si, unit).toPrecision(12))), unit);
 }
 
+/** The unit a difference of two values is shown in: of temperatures on the scale kelvin, of levels of power decibels. */
+export function differenceUnit(unit: string): string {
+  const { text } = unitOf(unit);
+  if (text === '°C') return 'K';
+  return text === 'dBm' ? 'dB' : unit;
+}
+
+/** A difference of two values, in the unit of their difference. */
+export function formatDifference(si: number, unit: string, digits = 3): string {
+  const shownIn = differenceUnit(unit);
+  return withUnit(toDigits(differenceInUnit(si, shownIn), digits), shownIn);
+}
+
 /** A value with its standard doubt: the doubt to two digits and the value to the same place (JCGM 100:2008, 7.2.6). */
 export function formatDoubted(si: number, doubt: number, unit: string): string {
   const amount = inUnit(si, unit);

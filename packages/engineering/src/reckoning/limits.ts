@@ -30,7 +30,7 @@ const FROM_SUMS: { readonly [N in LimitName]?: Ref } = {
   deceleration: 'safe.deceleration',
   steepestDescent: 'want.slope',
   tipSideSlope: 'tip.side',
-  cornerSpeed: 'safe.cornerSpeed',
+  cornerSpeed: 'tip.cornerSpeed',
   actuationDelay: 'driving.actuation',
   reactionTime: 'driving.reaction',
   cameraLag: 'camera.lag',
@@ -72,7 +72,7 @@ const MODEL_FROM: { readonly [N in ModelName]?: Ref } = {
   motorHeatCapacity: 'heat.motorCapacity',
   gearRatio: 'drive.ratio',
   gearEfficiency: 'gear.efficiency',
-  wheelRadius: 'mass.wheelRadius',
+  wheelRadius: 'drive.wheelRadius',
   wheelbase: 'balance.wheelbase',
   trackWidth: 'balance.track',
   steerAngleMax: 'steer.angle',
@@ -125,7 +125,7 @@ export function limitsDraft(reckoning: Reckoning): LimitsDraft {
     const column = ref && columnOf(study, ref)?.subarray(0, study.count);
     if (chosen) {
       limits[name] = limitOf(name, { ...chosen, quantile: CAREFUL[fact.careful] });
-    } else if (ref && column && column.every(Number.isFinite)) {
+    } else if (ref && column?.every(Number.isFinite)) {
       const at = CAREFUL[fact.careful];
       limits[name] = limitOf(name, { value: within(quantile(column, at), fact.bounds), sum: ref, quantile: at });
     } else if (!('optional' in fact)) missing.push(name);
@@ -168,7 +168,7 @@ function modelOf({ study, vehicle }: Reckoning, missing: string[]): LimitsDraft[
     if (name in model) continue;
     const ref = MODEL_FROM[name];
     const column = ref && columnOf(study, ref)?.subarray(0, study.count);
-    if (column && column.every(Number.isFinite)) {
+    if (column?.every(Number.isFinite)) {
       const [low, value, high] = [0.05, 0.5, 0.95].map((p) => within(quantile(column, p), fact.bounds));
       model[name] = { value, unit: fact.unit, low, high };
     } else if (!('optional' in fact)) missing.push(name);

@@ -1,6 +1,7 @@
 /** A reckoning as plain data: the shape `longrein reckon --json` promises, in the units things are shown in. */
 
 import type { Band } from '../quantity/shapes.ts';
+import { differenceUnit } from '../quantity/show.ts';
 import { differenceInUnit, inUnit } from '../quantity/units.ts';
 import type { FindingResult, Reckoning } from './reckon.ts';
 import { SUMS } from './sums/all.ts';
@@ -29,11 +30,13 @@ export interface ReportedFinding {
   /** Of 100 possible vehicles, in how many it holds; null where unsettled. */
   readonly holds: number | null;
   readonly sense: string;
-  /** Middle values, in `unit`; a margin of temperatures is in K. Positive margins hold. */
+  /** Middle values, in `unit` (the margin in `marginUnit`). Positive margins hold. */
   readonly need: number | null;
   readonly has: number | null;
   readonly margin: number | null;
   readonly unit: string;
+  /** Unit of the margin: K for temperatures, dB for levels of power, else as `unit`. */
+  readonly marginUnit: string;
   readonly bands: { readonly need: ShownBand; readonly has: ShownBand; readonly margin: ShownBand };
   readonly variation: string;
   readonly remedy: string;
@@ -99,7 +102,7 @@ function reportFinding(result: FindingResult): ReportedFinding {
   const bands = {
     need: shown(result.need, show),
     has: shown(result.has, show),
-    margin: shown(result.margin, (si) => differenceInUnit(si, finding.unit)),
+    margin: shown(result.margin, (si) => differenceInUnit(si, differenceUnit(finding.unit))),
   };
   return {
     id: result.id,
@@ -112,6 +115,7 @@ function reportFinding(result: FindingResult): ReportedFinding {
     has: bands.has.p50,
     margin: bands.margin.p50,
     unit: finding.unit,
+    marginUnit: differenceUnit(finding.unit),
     bands,
     variation: result.variation,
     remedy: finding.remedy,

@@ -132,13 +132,13 @@ export const stabilityFindings = findings({
     remedy: 'Raise or cut back what hangs low at the rear, or lay a board as a ramp.',
   },
   'step-climbed': {
-    title: 'It climbs the highest step, on the most slippery ground',
+    title: 'It climbs the highest step at a creep, on the most slippery ground',
     subject: 'stability and obstacles',
     unit: 'mm',
     sense: 'at least',
     need: 'want.step',
     has: 'step.limit',
-    remedy: 'Lay a board as a ramp, fit larger or softer tyres, or put weight over the driven axle.',
+    remedy: 'Lay a board as a ramp, fit larger or softer tyres, put weight over the driven axle, or drive all axles. A short run-up helps more than power does.',
   },
   'turning-circle': {
     title: 'It turns as tightly as wanted',

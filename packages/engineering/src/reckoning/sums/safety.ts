@@ -23,6 +23,14 @@ export const safetySums: SumsOf<SumIdOf<'safety'>> = {
       laws: [],
       value: ({ top, walk }) => Math.min(top, walk),
     }),
+    route({
+      name: 'none set, and nothing known of the top speed: a brisk walk, held by the guard',
+      uses: {},
+      takes: () => ({ walk: practice(CAP, 'm/s', 'a brisk walk') }),
+      formula: '{walk}',
+      laws: [],
+      value: ({ walk }) => walk,
+    }),
   ),
   'safe.walkingPace': named('walking pace', 'm/s', WALKING_PACE, 'usual walking speed'),
   'safe.energy': sum(

@@ -199,6 +199,29 @@ export const tipSums: SumsOf<TipId> = {
       value: ({ adhesion, radius }) => corneringSlideSpeed({ adhesion, radius, sideSlope: 0 }),
     },
   ),
+  'tip.sideAcceleration': sum(
+    {
+      title: 'sideways acceleration it may be driven at on any arc: neither near tipping nor sliding',
+      unit: 'm/s²',
+      caveat: 'On the level, on the most slippery ground; tripping on a kerb or in a rut is left out.',
+    },
+    {
+      uses: { factor: 'tip.factor', adhesion: 'ground.adhesionWorst' },
+      takes: margin,
+      formula: 'g · min({margin} · {factor}, {adhesion})',
+      laws: [],
+      value: ({ factor, adhesion, margin }) => GRAVITY * Math.min(margin * factor, adhesion),
+    },
+  ),
+  'tip.cornerLimit': sum(
+    { title: 'highest speed in the tightest turn, neither near tipping nor sliding', unit: 'm/s' },
+    {
+      uses: { acceleration: 'tip.sideAcceleration', radius: 'want.cornerRadius' },
+      formula: '√({acceleration} · {radius})',
+      laws: [],
+      value: ({ acceleration, radius }) => Math.sqrt(acceleration * radius),
+    },
+  ),
   'tip.sideTurning': sum(
     {
       title: 'side slope that tips it in the tightest turn at the speed cap',
