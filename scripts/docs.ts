@@ -4,6 +4,13 @@
  */
 import { existsSync, mkdirSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { bookOfChecks } from './docs/book.ts';
+import { commands } from './docs/commands.ts';
+import { dossier } from './docs/dossier.ts';
+import { errors } from './docs/errors.ts';
+import { findings, sums } from './docs/reckoning.ts';
+import { schemas } from './docs/schemas.ts';
+import { shelf } from './docs/shelf.ts';
 import { surface } from './surface.ts';
 import { HOUSE, type Page, read } from './tree.ts';
 
@@ -14,7 +21,17 @@ interface Generator {
 }
 
 /** Every generator of the house; a new one is a line here. */
-const GENERATORS: readonly Generator[] = [{ make: surface, owns: 'docs/surface' }];
+const GENERATORS: readonly Generator[] = [
+  { make: surface, owns: 'docs/surface' },
+  { make: bookOfChecks, owns: 'docs/checks' },
+  { make: dossier },
+  { make: schemas },
+  { make: errors },
+  { make: sums },
+  { make: findings },
+  { make: shelf },
+  { make: commands },
+];
 
 const pages = GENERATORS.flatMap((generator) => generator.make());
 const wanted = new Set(pages.map((page) => page.path));
