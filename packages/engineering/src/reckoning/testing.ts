@@ -27,7 +27,7 @@ export const PLAIN_LAYOUT: Layout = {
   enclosure: true,
   chargerFits: true,
   protected: false,
-  surfaces: [{ surface: 'asphalt, dry', share: 1 }],
+  surfaces: [{ surface: 'tarmac, dry', share: 1 }],
 };
 
 /** Numbers by the id of the sum or input they stand for, in SI. */
