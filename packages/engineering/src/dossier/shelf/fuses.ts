@@ -15,7 +15,7 @@ const blade = (id: string, rating: string, meltingEnergy: string, resistance: st
     cost: 1,
     rating,
     breaking: '1000 A',
-    meltingEnergy: `${meltingEnergy} ± 25 %`,
+    meltingEnergy: `${meltingEnergy} ± 20 %`,
     resistance: `${resistance} ± 10 %`,
     mass,
     remark: BEWARE,

@@ -26,7 +26,7 @@ export const MODEMS = [
     type: 'wlan',
     power: '0.8 W ± 20 %',
     burstPower: '2.0 W ± 15 %',
-    transmitPower: '17 dBm ± 1.5 dB',
+    transmitPower: '16 dBm ± 1 dB',
     noiseFigure: '6 dB ± 1.5 dB',
     bandwidth: '20 MHz',
     frequency: '2437 MHz',
