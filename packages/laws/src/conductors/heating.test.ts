@@ -1,13 +1,15 @@
 /**
  * Goal: the warming of a wire behaves as heat must.
- * Method: properties over wires from AWG 30 to 10; the two laws undo each other.
+ * Method: properties over wires from AWG 30 to 10; the two laws undo each other; a twin bisects two nested balances.
  */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { ZERO_CELSIUS } from '../constants.ts';
+import { stillAirCoefficient } from '../heat/convection.ts';
+import { radiatedHeat } from '../heat/radiation.ts';
 import { OutOfRange } from '../law.ts';
-import { wireCurrentForRise, wireRise } from './heating.ts';
-import { COPPER_RESISTIVITY, wireGaugeArea, wireGaugeDiameter } from './wire.ts';
+import { INSULATION_CONDUCTIVITY, INSULATION_EMISSIVITY, wireCurrentForRise, wireRise } from './heating.ts';
+import { COPPER_RESISTIVITY, copperResistance, wireGaugeArea, wireGaugeDiameter } from './wire.ts';
 
 const wire = fc.record({
   gauge: fc.integer({ min: 10, max: 30 }),
@@ -22,7 +24,43 @@ const args = (w: { gauge: number; wall: number; celsius: number }) => ({
   outerDiameter: wireGaugeDiameter({ gauge: w.gauge }) + 2 * w.wall,
 });
 
+/** The middle of the interval in which a rising function passes zero, halved sixty times. */
+function bisected(f: (x: number) => number, low: number, high: number): number {
+  let [a, b] = [low, high];
+  for (let i = 0; i < 60; i++) {
+    const middle = (a + b) / 2;
+    if (f(middle) < 0) a = middle;
+    else b = middle;
+  }
+  return (a + b) / 2;
+}
+
+/** Heat that leaves a metre of wire whose copper is this warm, from checked laws and a bisection of the surface. */
+function heatLeaving(copper: number, wire: ReturnType<typeof args>): number {
+  const { ambient, conductorDiameter, outerDiameter: length } = wire;
+  const area = Math.PI * length;
+  const leaves = (temperature: number) =>
+    stillAirCoefficient({ surface: 'cylinder', length, temperature, ambient }) * area * (temperature - ambient) +
+    radiatedHeat({ emissivity: INSULATION_EMISSIVITY, area, surface: temperature, surroundings: ambient });
+  const wall = Math.log(length / conductorDiameter) / (2 * Math.PI * INSULATION_CONDUCTIVITY);
+  return leaves(bisected((surface) => surface + wall * leaves(surface) - copper, ambient, copper));
+}
+
 describe('the warming of a single wire', () => {
+  it('is where bisection of the copper’s and the surface’s balance, one inside the other, finds it', () => {
+    fc.assert(
+      fc.property(wire, fc.double({ min: 0.01, max: 130, noNaN: true }), (w, about) => {
+        const run = args(w);
+        const current = wireCurrentForRise({ rise: about, ...run });
+        const makes = (copper: number) =>
+          current ** 2 * copperResistance({ r20: run.resistancePerMetre, temperature: copper });
+        const copper = bisected((t) => heatLeaving(t, run) - makes(t), run.ambient, ZERO_CELSIUS + 200);
+        expect(Math.abs(wireRise({ current, ...run }) / (copper - run.ambient) - 1)).toBeLessThan(1e-6);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
   it('gives back the rise whose current was asked for', () => {
     fc.assert(
       fc.property(wire, fc.double({ min: 0.5, max: 130, noNaN: true }), (w, rise) => {

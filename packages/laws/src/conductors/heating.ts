@@ -1,8 +1,8 @@
 /** A single wire warming itself in still air. */
 import { COPPER_REFERENCE, ZERO_CELSIUS } from '../constants.ts';
-import { stillAirCoefficient } from '../heat/convection.ts';
-import { radiatedHeat } from '../heat/radiation.ts';
+import { cylinderCoefficient, filmBetween, radiated } from '../heat/still-air.kernel.ts';
 import { law, OutOfRange } from '../law.ts';
+import { zeroOfRising } from '../root.ts';
 import { COPPER_COEFFICIENT } from './wire.ts';
 
 /** Thermal conductivity of soft wire insulation [W/(m·K)]: PVC and silicone 0.15–0.25, common practice, no source. */
@@ -15,26 +15,8 @@ const HOTTEST = ZERO_CELSIUS + 200;
 /** Heat leaving a metre of horizontal cylinder [W/m]. */
 function cylinderLoss(surface: number, ambient: number, diameter: number): number {
   const around = Math.PI * diameter;
-  const film = stillAirCoefficient({ surface: 'cylinder', length: diameter, temperature: surface, ambient });
-  const radiation = { emissivity: INSULATION_EMISSIVITY, area: around, surface, surroundings: ambient };
-  return around * film * (surface - ambient) + radiatedHeat(radiation);
-}
-
-/** Root of a rising function between two ends: false position, with the Illinois rule so that no end sticks. */
-function rootOfRising(f: (x: number) => number, low: number, high: number): number {
-  let [a, b, fa, fb, x] = [low, high, f(low), f(high), low];
-  let moved: 'a' | 'b' | undefined;
-  for (let i = 0; i < 100 && fa < 0 && fb > 0; i++) {
-    const next = a - (fa * (b - a)) / (fb - fa);
-    if (Math.abs(next - x) < 1e-10) return next;
-    x = next;
-    const fx = f(x);
-    const end = fx < 0 ? 'a' : 'b';
-    if (end === 'a') [a, fa, fb] = [x, fx, moved === 'a' ? fb / 2 : fb];
-    else [b, fb, fa] = [x, fx, moved === 'b' ? fa / 2 : fa];
-    moved = end;
-  }
-  return fa >= 0 ? a : b;
+  const film = cylinderCoefficient(filmBetween(surface, ambient), diameter);
+  return around * film * (surface - ambient) + radiated(INSULATION_EMISSIVITY, around, surface, ambient);
 }
 
 interface WireInAir {
@@ -44,15 +26,49 @@ interface WireInAir {
   readonly outerDiameter: number;
 }
 
+/** Rise of the copper above the surface for each watt that leaves a metre [K·m/W]. */
+const wallResistance = ({ conductorDiameter, outerDiameter }: WireInAir): number =>
+  Math.log(outerDiameter / conductorDiameter) / (2 * Math.PI * INSULATION_CONDUCTIVITY);
+
 /** Current that holds the conductor `rise` above the air. */
 function currentHolding(rise: number, wire: WireInAir): number {
-  const { ambient, conductorDiameter, outerDiameter } = wire;
-  const conductor = ambient + rise;
-  const wall = Math.log(outerDiameter / conductorDiameter) / (2 * Math.PI * INSULATION_CONDUCTIVITY);
-  const loss = (t: number): number => cylinderLoss(t, ambient, outerDiameter);
-  const surface = rootOfRising((t) => t + wall * loss(t) - conductor, ambient, conductor);
-  const resistance = wire.resistancePerMetre * (1 + COPPER_COEFFICIENT * (conductor - COPPER_REFERENCE));
-  return Math.sqrt(loss(surface) / resistance);
+  const { ambient, outerDiameter } = wire;
+  const wall = wallResistance(wire);
+  const atMost = wall * cylinderLoss(ambient + rise, ambient, outerDiameter);
+  const surfaceRise = zeroOfRising(
+    (x) => x + wall * cylinderLoss(ambient + x, ambient, outerDiameter) - rise,
+    0,
+    rise,
+    -rise,
+    atMost,
+  );
+  const resistance = wire.resistancePerMetre * (1 + COPPER_COEFFICIENT * (ambient + rise - COPPER_REFERENCE));
+  return Math.sqrt(cylinderLoss(ambient + surfaceRise, ambient, outerDiameter) / resistance);
+}
+
+/**
+ * Rise of the conductor that a current holds, from one unknown: the rise x of the surface. The heat q(x) that leaves it
+ * puts the copper at x + wall · q(x), and equals what copper that warm makes: q = cold + warming · (x + wall · q).
+ * Infinite where the surface alone would pass the hottest conductor.
+ */
+function riseHolding(current: number, wire: WireInAir): number {
+  const { ambient, outerDiameter } = wire;
+  const wall = wallResistance(wire);
+  const square = current * current * wire.resistancePerMetre;
+  const cold = square * (1 + COPPER_COEFFICIENT * (ambient - COPPER_REFERENCE));
+  const warming = square * COPPER_COEFFICIENT;
+  const cooling = 1 - warming * wall;
+  const most = HOTTEST - ambient;
+  const atMost = cooling * cylinderLoss(HOTTEST, ambient, outerDiameter) - cold - warming * most;
+  if (atMost < 0) return Number.POSITIVE_INFINITY;
+  const x = zeroOfRising(
+    (x) => cooling * cylinderLoss(ambient + x, ambient, outerDiameter) - cold - warming * x,
+    0,
+    most,
+    -cold,
+    atMost,
+  );
+  return x + (wall * (cold + warming * x)) / cooling;
 }
 
 const WIRE_ARGS = {
@@ -116,10 +132,10 @@ export const wireRise = law(
   ({ current, ambient, resistancePerMetre, conductorDiameter, outerDiameter }) => {
     refuseThin('wire-rise', conductorDiameter, outerDiameter);
     const wire = { ambient, resistancePerMetre, conductorDiameter, outerDiameter };
+    const rise = riseHolding(current, wire);
+    if (ambient + rise <= HOTTEST) return rise;
     const most = currentHolding(HOTTEST - ambient, wire);
     if (current > most) throw new OutOfRange('wire-rise', 'I', current, `to ${most} A (copper at 200 °C)`, HEAT_SOURCE);
-    return current === 0
-      ? 0
-      : rootOfRising((rise) => currentHolding(rise, wire) ** 2 - current ** 2, 0, HOTTEST - ambient);
+    return HOTTEST - ambient;
   },
 );

@@ -1,27 +1,12 @@
 /** Properties of still air at the film temperature, 1 atm. */
-import { GAS_CONSTANT } from '../constants.ts';
 import { law } from '../law.ts';
+import { conductivity, kinematicViscosity, prandtl, viscosity } from './still-air.kernel.ts';
 
-/** Standard atmosphere [Pa], exact by definition. */
-export const ATMOSPHERE = 101325;
-/** Molar mass of dry air [kg/mol], U.S. Standard Atmosphere 1976. */
-const MOLAR_MASS = 0.0289644;
-/** Specific heat of air at constant pressure [J/(kg·K)], heat-transfer tables at 300 K. */
-const SPECIFIC_HEAT = 1007;
-/** Sutherland constants of air: viscosity [Pa·s], conductivity [W/(m·K)], their temperatures [K]; White, Viscous Fluid Flow, from memory. */
-const REFERENCE = 273;
-const VISCOSITY = 1.716e-5;
-const VISCOSITY_S = 110.4;
-const CONDUCTIVITY = 0.0241;
-const CONDUCTIVITY_S = 194;
+export { ATMOSPHERE } from './still-air.kernel.ts';
 
 const SUTHERLAND = 'Sutherland’s law with the constants of White, Viscous Fluid Flow, table 1-2, from memory';
 const VALID = 'dry air near 1 atm';
 const temperature = { symbol: 'T', is: 'film temperature', unit: 'K', from: 220, to: 600 } as const;
-
-function sutherland(reference: number, s: number, t: number): number {
-  return (reference * (t / REFERENCE) ** 1.5 * (REFERENCE + s)) / (t + s);
-}
 
 /** Dynamic viscosity of air. */
 export const airViscosity = law(
@@ -35,7 +20,7 @@ export const airViscosity = law(
     leavesOut: 'humidity, pressure (viscosity hardly depends on either)',
     source: SUTHERLAND,
   },
-  ({ temperature }) => sutherland(VISCOSITY, VISCOSITY_S, temperature),
+  ({ temperature }) => viscosity(temperature),
 );
 
 /** Thermal conductivity of air. */
@@ -50,7 +35,7 @@ export const airConductivity = law(
     leavesOut: 'humidity, pressure',
     source: SUTHERLAND,
   },
-  ({ temperature }) => sutherland(CONDUCTIVITY, CONDUCTIVITY_S, temperature),
+  ({ temperature }) => conductivity(temperature),
 );
 
 /** Kinematic viscosity of air at a pressure. */
@@ -65,8 +50,7 @@ export const airKinematicViscosity = law(
     leavesOut: 'humidity',
     source: `${SUTHERLAND}; ideal gas law`,
   },
-  ({ temperature, pressure }) =>
-    (airViscosity.bare({ temperature }) * GAS_CONSTANT * temperature) / (pressure * MOLAR_MASS),
+  ({ temperature, pressure }) => kinematicViscosity(temperature, pressure),
 );
 
 /** Prandtl number of air. */
@@ -81,5 +65,5 @@ export const airPrandtl = law(
     leavesOut: 'the slow rise of the specific heat above 400 K',
     source: `${SUTHERLAND}; definition of the Prandtl number`,
   },
-  ({ temperature }) => (airViscosity.bare({ temperature }) * SPECIFIC_HEAT) / airConductivity.bare({ temperature }),
+  ({ temperature }) => prandtl(temperature),
 );

@@ -1,7 +1,19 @@
 /** Natural convection in still air: Nusselt numbers of plates and cylinders, and the coefficient they give. */
 import { GRAVITY } from '../constants.ts';
 import { law } from '../law.ts';
-import { ATMOSPHERE, airConductivity, airKinematicViscosity, airPrandtl } from './air.ts';
+import {
+  bottomCoefficient,
+  cylinder,
+  cylinderCoefficient,
+  type Film,
+  filmBetween,
+  plateDown,
+  plateUp,
+  sideCoefficient,
+  topCoefficient,
+  vertical,
+  verticalLaminar,
+} from './still-air.kernel.ts';
 
 const PLATE = 'Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1323–1329';
 const CYLINDER = 'Churchill & Chu, Int. J. Heat Mass Transfer 18 (1975) 1049–1053';
@@ -48,8 +60,7 @@ export const nusseltVerticalPlate = law(
     leavesOut: LEAVES,
     source: `${PLATE}, equation 9`,
   },
-  ({ rayleigh, prandtl }) =>
-    (0.825 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2,
+  ({ rayleigh, prandtl }) => vertical(rayleigh, prandtl),
 );
 
 /** Vertical plate, laminar: the closer rival below Ra = 1e9. */
@@ -64,7 +75,7 @@ export const nusseltVerticalLaminar = law(
     leavesOut: LEAVES,
     source: `${PLATE}, laminar form`,
   },
-  ({ rayleigh, prandtl }) => 0.68 + (0.67 * rayleigh ** 0.25) / (1 + (0.492 / prandtl) ** (9 / 16)) ** (4 / 9),
+  ({ rayleigh, prandtl }) => verticalLaminar(rayleigh, prandtl),
 );
 
 /** Horizontal cylinder: wires, cans, tubes. */
@@ -79,8 +90,7 @@ export const nusseltHorizontalCylinder = law(
     leavesOut: LEAVES,
     source: CYLINDER,
   },
-  ({ rayleigh, prandtl }) =>
-    (0.6 + (0.387 * rayleigh ** (1 / 6)) / (1 + (0.559 / prandtl) ** (9 / 16)) ** (8 / 27)) ** 2,
+  ({ rayleigh, prandtl }) => cylinder(rayleigh, prandtl),
 );
 
 /** Hot plate facing up, or cold plate facing down. */
@@ -95,7 +105,7 @@ export const nusseltPlateUp = law(
     leavesOut: LEAVES,
     source: HORIZONTAL,
   },
-  ({ rayleigh }) => (rayleigh <= 1e7 ? 0.54 * rayleigh ** 0.25 : 0.15 * rayleigh ** (1 / 3)),
+  ({ rayleigh }) => plateUp(rayleigh),
 );
 
 /** Hot plate facing down, older form. */
@@ -110,7 +120,7 @@ export const nusseltPlateDown = law(
     leavesOut: LEAVES,
     source: `${HORIZONTAL} (editions to the sixth)`,
   },
-  ({ rayleigh }) => 0.27 * rayleigh ** 0.25,
+  ({ rayleigh }) => plateDown(rayleigh),
 );
 
 /** Hot plate facing down, newer form. */
@@ -174,12 +184,11 @@ export const convectionCoefficient = law(
 export const AIR_SURFACES = ['side', 'top', 'bottom', 'cylinder'] as const;
 export type AirSurface = (typeof AIR_SURFACES)[number];
 
-const BY_SURFACE: Readonly<Record<AirSurface, (rayleigh: number, prandtl: number) => number>> = {
-  side: (rayleigh, prandtl) =>
-    (rayleigh <= 1e9 ? nusseltVerticalLaminar : nusseltVerticalPlate).bare({ rayleigh, prandtl }),
-  top: (rayleigh) => nusseltPlateUp.bare({ rayleigh }),
-  bottom: (rayleigh) => nusseltPlateDown.bare({ rayleigh }),
-  cylinder: (rayleigh, prandtl) => nusseltHorizontalCylinder.bare({ rayleigh, prandtl }),
+const BY_SURFACE: Readonly<Record<AirSurface, (film: Film, length: number) => number>> = {
+  side: sideCoefficient,
+  top: topCoefficient,
+  bottom: bottomCoefficient,
+  cylinder: cylinderCoefficient,
 };
 
 /** Coefficient of a warm surface in still air, properties at its own film temperature. */
@@ -204,14 +213,5 @@ export const stillAirCoefficient = law(
     leavesOut: `${LEAVES}; below their printed range the laws of horizontal plates are continued, which makes small boxes look warmer`,
     source: `${PLATE}; ${CYLINDER}; ${HORIZONTAL}`,
   },
-  ({ surface, length, temperature, ambient }) => {
-    const film = (temperature + ambient) / 2;
-    const [viscosity, prandtl] = [
-      airKinematicViscosity.bare({ temperature: film, pressure: ATMOSPHERE }),
-      airPrandtl.bare({ temperature: film }),
-    ];
-    const difference = Math.abs(temperature - ambient);
-    const rayleigh = rayleighNumber.bare({ expansion: 1 / film, difference, length, viscosity, prandtl });
-    return (BY_SURFACE[surface](rayleigh, prandtl) * airConductivity.bare({ temperature: film })) / length;
-  },
+  ({ surface, length, temperature, ambient }) => BY_SURFACE[surface](filmBetween(temperature, ambient), length),
 );

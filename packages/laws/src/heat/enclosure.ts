@@ -1,14 +1,10 @@
 /** A small sealed box: how warm its wall, its air and its board get. */
 import { law, OutOfRange } from '../law.ts';
-import { stillAirCoefficient } from './convection.ts';
-import { radiatedHeat } from './radiation.ts';
+import { zeroOfRising } from '../root.ts';
+import { bottomCoefficient, filmBetween, radiated, sideCoefficient, topCoefficient } from './still-air.kernel.ts';
 
 /** A wall this much above ambient [K] is beyond any use: the search ends there. */
 const HOTTEST_RISE = 200;
-/** Start of the search for the wall's rise [K], its most steps, and the relative miss of heat that ends it. */
-const FIRST_GUESS = 10;
-const STEPS = 60;
-const CLOSE = 1e-12;
 /** Air rise over wall rise, fitted to one published cabinet: 16.7 K of air against 8.77 K of wall. */
 const AIR_OVER_WALL = 1.9;
 
@@ -36,12 +32,12 @@ interface Box {
 function shed({ length, width, height, emissivity, freeBottom }: Box, wall: number, ambient: number): number {
   const [base, sides] = [length * width, 2 * height * (length + width)];
   const flat = base / (2 * (length + width));
-  const film = (surface: 'side' | 'top' | 'bottom', along: number) =>
-    stillAirCoefficient.bare({ surface, length: along, temperature: wall, ambient });
+  const film = filmBetween(wall, ambient);
   const conductance =
-    film('side', height) * sides + film('top', flat) * base + film('bottom', flat) * base * freeBottom;
+    sideCoefficient(film, height) * sides +
+    (topCoefficient(film, flat) + bottomCoefficient(film, flat) * freeBottom) * base;
   const area = sides + base * (1 + freeBottom);
-  return conductance * (wall - ambient) + radiatedHeat.bare({ emissivity, area, surface: wall, surroundings: ambient });
+  return conductance * (wall - ambient) + radiated(emissivity, area, wall, ambient);
 }
 
 /** Heat that the outside of a box sheds at a wall temperature. */
@@ -77,30 +73,18 @@ export const enclosureWallTemperature = law(
     source: SOURCE,
   },
   ({ length, width, height, emissivity, freeBottom, power, ambient }) => {
-    const sheds = (wall: number) => shed({ length, width, height, emissivity, freeBottom }, wall, ambient);
-    return wallWhere(sheds, power, ambient);
+    const size = { length, width, height, emissivity, freeBottom };
+    const most = shed(size, ambient + HOTTEST_RISE, ambient);
+    if (most < power) {
+      const accepted = `up to ${most} W, which this box sheds at ${HOTTEST_RISE} K above ambient`;
+      throw new OutOfRange('enclosure-wall-temperature', 'P', power, accepted, SOURCE);
+    }
+    return (
+      ambient +
+      zeroOfRising((rise) => shed(size, ambient + rise, ambient) - power, 0, HOTTEST_RISE, -power, most - power)
+    );
   },
 );
-
-/**
- * Solves sheds(wall) = power. Heat shed grows as a power of the rise between 1 (film) and 2 (pure radiation, hot), so
- * correcting the rise by the ratio to the power of 0.8 shrinks the error by a factor of 0.6 or better at every step.
- */
-function wallWhere(sheds: (wall: number) => number, power: number, ambient: number): number {
-  if (power === 0) return ambient;
-  const most = sheds(ambient + HOTTEST_RISE);
-  if (most < power) {
-    const accepted = `up to ${most} W, which this box sheds at ${HOTTEST_RISE} K above ambient`;
-    throw new OutOfRange('enclosure-wall-temperature', 'P', power, accepted, SOURCE);
-  }
-  let rise = FIRST_GUESS;
-  for (let i = 0; i < STEPS; i++) {
-    const ratio = power / sheds(ambient + rise);
-    rise *= ratio ** 0.8;
-    if (Math.abs(ratio - 1) < CLOSE) break;
-  }
-  return ambient + rise;
-}
 
 /** Temperature of the air inside, from the wall's. */
 export const enclosureAirTemperature = law(

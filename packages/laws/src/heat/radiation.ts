@@ -1,6 +1,7 @@
 /** Heat radiation between a surface and large surroundings, and what the sun brings. */
 import { STEFAN_BOLTZMANN } from '../constants.ts';
 import { law } from '../law.ts';
+import { radiated } from './still-air.kernel.ts';
 
 const SOURCE = 'Stefan–Boltzmann law, grey surface in large surroundings, any heat-transfer text';
 const emissivity = { symbol: 'ε', is: 'emissivity', unit: '1', above: 0, to: 1 } as const;
@@ -27,8 +28,7 @@ export const radiatedHeat = law(
     leavesOut: 'a clear night sky, which is far colder than the air; sunshine',
     source: SOURCE,
   },
-  ({ emissivity, area, surface, surroundings }) =>
-    emissivity * STEFAN_BOLTZMANN * area * (surface ** 4 - surroundings ** 4),
+  ({ emissivity, area, surface, surroundings }) => radiated(emissivity, area, surface, surroundings),
 );
 
 /** Radiation written as a heat-transfer coefficient, exact for the pair of temperatures. */
