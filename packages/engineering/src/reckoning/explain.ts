@@ -2,7 +2,10 @@
 import type { InputId } from '../dossier/facts/quantities.ts';
 import type { Band } from '../quantity/shapes.ts';
 import { formatValue } from '../quantity/show.ts';
+import { waysToKnow } from './graph.ts';
+import { refTitle } from './names.ts';
 import type { FindingResult, Reckoning } from './reckon.ts';
+import type { Cause } from './study.ts';
 import type { Ref } from './sum.ts';
 import { SUMS } from './sums/all.ts';
 import { isSumId, type SumId } from './sums/ids.ts';
@@ -113,9 +116,14 @@ function explainRef(reckoning: Reckoning, ref: Ref, seen: Set<Ref>): Explanation
       source: c.source,
     })),
     ...(sum.caveat === undefined ? {} : { caveat: sum.caveat }),
-    ...(result.cause === undefined ? {} : { problem: `${result.cause.cases} cases: ${result.cause.says}` }),
+    ...(result.cause === undefined ? {} : { problem: problemOf(reckoning, result.cause) }),
     uses: [...new Set(Object.values(route.uses))].map((used) => explainRef(reckoning, used, seen)),
   };
+}
+
+function problemOf({ study }: Reckoning, { cases, at, says }: Cause): string {
+  const where = cases === 0 ? 'the vehicle exactly as stated' : `${cases} of ${study.count} cases`;
+  return `in ${where}, ${at} cannot be worked out: ${says}`;
 }
 
 /** The formula with the value of each name in its place. */
@@ -142,7 +150,7 @@ export function shownValue({ study, vehicle }: Reckoning, ref: Ref): string {
 
 function explainInput(reckoning: Reckoning, id: InputId): Explanation {
   const input = reckoning.vehicle.inputs.get(id);
-  if (!input) return { kind: 'missing', id, title: id, how: 'Neither stated nor assumed.' };
+  if (!input) return { kind: 'missing', id, title: refTitle(id), how: 'Neither stated nor assumed.' };
   return {
     kind: 'input',
     id,
@@ -160,7 +168,9 @@ function explainMissing(reckoning: Reckoning, id: SumId): Explanation {
   const standing = reckoning.study.graph.standing.get(id);
   const how =
     standing?.kind === 'lacks'
-      ? `Needs ${standing.missing.join(', ')}, which is not known.`
+      ? `Would need ${waysToKnow(reckoning.study.graph, id)
+          .map((way) => way.map(refTitle).join(' and '))
+          .join(', or ')}.`
       : 'Does not apply to this vehicle.';
   return { kind: 'missing', id, title: SUMS[id].title, how };
 }

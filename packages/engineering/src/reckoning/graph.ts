@@ -10,8 +10,8 @@ export type Standing =
   | { readonly kind: 'takes'; readonly route: Route }
   /** It means nothing for this vehicle, such as a steering motor on a skid-steered one. */
   | { readonly kind: 'does not apply' }
-  /** It would mean something, but what it needs is neither stated nor assumed. */
-  | { readonly kind: 'lacks'; readonly missing: readonly Ref[] };
+  /** It would mean something, but what it needs is not known: for each route that applies, what that one lacks. */
+  | { readonly kind: 'lacks'; readonly ways: readonly (readonly Ref[])[] };
 
 export interface Graph {
   readonly standing: ReadonlyMap<SumId, Standing>;
@@ -56,14 +56,39 @@ interface KnownOf {
 
 function stand(sum: Sum, layout: Layout, { has, stated, available }: KnownOf): Standing {
   if (sum.when && !sum.when(layout, stated)) return { kind: 'does not apply' };
-  let missing: Ref[] = [];
+  const ways: (readonly Ref[])[] = [];
   for (const route of sum.routes) {
     if (route.when && !route.when(layout, has, stated)) continue;
-    const lacking = Object.values(route.uses).filter((ref) => !available(ref));
+    const lacking = [...new Set(Object.values(route.uses))].filter((ref) => !available(ref));
     if (lacking.length === 0) return { kind: 'takes', route };
-    missing = lacking;
+    ways.push(lacking);
   }
-  return { kind: 'lacks', missing };
+  return { kind: 'lacks', ways };
+}
+
+/**
+ * What is not known at the bottom of a sum that lacks something: the ways to make it known, each the inputs that would
+ * have to be stated together. A way that holds another one whole says nothing new and is left out.
+ */
+export function waysToKnow({ standing }: Pick<Graph, 'standing'>, ref: Ref): readonly (readonly Ref[])[] {
+  const found = isSumId(ref) ? standing.get(ref) : undefined;
+  if (found?.kind === 'takes') return [[]];
+  if (found?.kind !== 'lacks') return [[ref]];
+  const ways = found.ways.flatMap((way) =>
+    way.reduce<readonly (readonly Ref[])[]>(
+      (soFar, lacking) =>
+        soFar.flatMap((refs) => waysToKnow({ standing }, lacking).map((more) => [...new Set([...refs, ...more])])),
+      [[]],
+    ),
+  );
+  return leastOf(ways.length === 0 ? [[ref]] : ways);
+}
+
+function leastOf(ways: readonly (readonly Ref[])[]): readonly (readonly Ref[])[] {
+  const within = (small: readonly Ref[], large: readonly Ref[]) => small.every((ref) => large.includes(ref));
+  return ways.filter(
+    (way, i) => !ways.some((other, j) => j !== i && within(other, way) && (other.length < way.length || j < i)),
+  );
 }
 
 /**

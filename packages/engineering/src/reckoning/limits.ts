@@ -7,6 +7,8 @@ import {
   LIMIT_FACTS,
   LIMITS_KIND,
   LIMITS_VERSION,
+  type Limit,
+  type LimitFact,
   type LimitName,
   type LimitsDraft,
   limitOf,
@@ -15,124 +17,63 @@ import {
   sha256Hex,
 } from '@longrein/wire';
 import { quantile } from '../quantity/bands.ts';
-import { formatQuantity } from '../quantity/quantity.ts';
-import type { Reckoning } from './reckon.ts';
-import { columnOf } from './study.ts';
+import { CHOSEN, GUARD_DEFAULT, LIMITS_FROM, MODEL_FROM, TABLE_POINTS } from './limit-sources.ts';
+import { type Reckoning, whyUnknown } from './reckon.ts';
+import { columnOf, type Study } from './study.ts';
 import type { Ref } from './sum.ts';
+import { isSumId } from './sums/ids.ts';
 
 /** The careful ends: 5 % of the possible vehicles lie beyond. */
 const CAREFUL = { low: 0.05, high: 0.95 } as const;
+/** What is stated or chosen, and not computed, is taken as it stands. */
+const AS_STATED = 0.5;
 
-/** Where each limit comes from. Those without a source here are fixed by the guard's own careful defaults below. */
-const FROM_SUMS: { readonly [N in LimitName]?: Ref } = {
-  dutyCeiling: 'duty.limit',
-  speedCap: 'safe.speedCap',
-  deceleration: 'safe.deceleration',
-  steepestDescent: 'want.slope',
-  tipSideSlope: 'tip.side',
-  cornerSpeed: 'tip.cornerSpeed',
-  actuationDelay: 'driving.actuation',
-  reactionTime: 'driving.reaction',
-  cameraLag: 'camera.lag',
-  screenLag: 'picture.screenLag',
-  sightPictureWidth: 'picture.width',
-  sightObstacle: 'picture.clearObstacle',
-  sightEdge: 'picture.clearEdge',
-  sightWalker: 'picture.clearWalker',
-  walkerSpeed: 'near.walkerSpeed',
-  blindForeground: 'picture.blind',
-  stallCurrent: 'drive.stallThreshold',
-  stallTime: 'set.stallTime',
-  steeringHoldDuty: 'set.holdDuty',
-  steeringHoldTime: 'set.holdTime',
-  packCutOff: 'pack.cutOff',
-  packReserve: 'set.reserve',
-  boardVoltageMin: 'computer.brownOut',
-  motorWindingMax: 'motor.windingLimit',
-};
-
-/** Careful defaults of the guard: chosen, not computed. `sum` names the rule they come from. */
-const CHOSEN: { readonly [N in LimitName]?: { readonly value: number; readonly sum: string } } = {
-  crawlSpeed: { value: 0.15, sum: 'guard default' },
-  deadManTime: { value: 0.3, sum: 'guard default' },
-};
-
-const MODEL_FROM: { readonly [N in ModelName]?: Ref } = {
-  packCapacity: 'pack.realCapacity',
-  packResistance: 'pack.resistance',
-  wiringResistance: 'wiring.pack.resistance',
-  idlePower: 'supply.inputPower',
-  bridgeDrop: 'bridge.threshold',
-  bridgeResistance: 'bridge.slope',
-  motorResistance: 'drive.resistance',
-  motorConstant: 'drive.constant',
-  motorNoLoadCurrent: 'drive.noLoadCurrent',
-  motorInductance: 'motor.inductance',
-  motorHeatResistance: 'heat.motorResistance',
-  motorHeatCapacity: 'heat.motorCapacity',
-  gearRatio: 'drive.ratio',
-  gearEfficiency: 'gear.efficiency',
-  wheelRadius: 'drive.wheelRadius',
-  wheelbase: 'balance.wheelbase',
-  trackWidth: 'balance.track',
-  steerAngleMax: 'steer.angle',
-  mass: 'mass.total',
-  rollingCoefficient: 'ground.rolling',
-};
-
-/** Points of the open-circuit table: enough for straight lines between them to follow the curve. */
-const TABLE_POINTS = [0, 0.05, 0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 0.95, 1];
-
-/** Version of the set of laws: raised when a law changes its meaning. */
+/** Version of the set of laws: raised when a law changes its arithmetic without changing its stated facts. */
 export const LAWS_VERSION = '1';
 
-/** Hash over the stated facts and the arithmetic of every law, so that a record tells which laws it was made with. */
+/** Hash over the stated facts of every law, so that a record tells which laws it was made with. */
 export function lawsHash(): string {
   const laws: AnyLaw[] = Object.values(everyLaw).filter(isLaw);
   const stated = laws.map(({ facts }) => ({ ...facts })).sort((a, b) => (a.id < b.id ? -1 : 1));
   return sha256Hex(canonicalJson(stated));
 }
 
-/** Hash of what was stated: every input in canonical form, with the traits of the vehicle. */
-export function dossierHash({ vehicle }: Reckoning): string {
-  const inputs = [...vehicle.inputs.values()]
-    .map((input) => [input.id, formatQuantity(input.quantity), input.origin])
-    .sort(([a], [b]) => ((a as string) < (b as string) ? -1 : 1));
-  return sha256Hex(canonicalJson({ name: vehicle.name, layout: vehicle.layout, inputs }));
+/**
+ * Hash of what the sums were made from: traits, every input in SI, and what ties inputs together. However a quantity
+ * was written and whatever was remarked, the same vehicle has the same hash.
+ */
+export function dossierHash({ vehicle }: Pick<Reckoning, 'vehicle'>): string {
+  const inputs = [...vehicle.inputs.values()].map(({ id, quantity: { value, doubt, spread }, behaviour, origin }) => [
+    id,
+    { value, doubt, spread, behaviour, origin },
+  ]);
+  const { name, layout, correlations } = vehicle;
+  return sha256Hex(canonicalJson({ name, layout, inputs: Object.fromEntries(inputs), correlations }));
 }
 
-/** Why no limits record can be made. */
+/** Why no limits record can be made: what it needs is not known, or lies where no vehicle can be guarded. */
 export class LimitsMissing extends Error {
+  /** Names of the entries. */
   readonly names: readonly string[];
-  constructor(names: readonly string[]) {
-    super(`no limits record without ${names.join(', ')}`);
+  constructor(missing: readonly { readonly name: string; readonly because: string }[]) {
+    super(`no limits record without ${missing.map(({ name, because }) => `${name} (${because})`).join('; ')}`);
     this.name = 'LimitsMissing';
-    this.names = names;
+    this.names = missing.map(({ name }) => name);
   }
 }
+
+type Missing = { readonly name: string; readonly because: string }[];
 
 /**
  * The draft of the limits record; `encodeLimits` of the wire package adds checksum and signature.
- * @throws {@link LimitsMissing} where a limit that must be there rests on something unknown
+ * @throws {@link LimitsMissing} where an entry that must be there rests on something unknown or lies out of bounds
  */
 export function limitsDraft(reckoning: Reckoning): LimitsDraft {
   const { study, vehicle } = reckoning;
-  const missing: string[] = [];
-  const limits: Record<string, unknown> = {};
-  for (const [name, fact] of Object.entries(LIMIT_FACTS) as [LimitName, (typeof LIMIT_FACTS)[LimitName]][]) {
-    const chosen = CHOSEN[name];
-    const ref = FROM_SUMS[name];
-    const column = ref && columnOf(study, ref)?.subarray(0, study.count);
-    if (chosen) {
-      limits[name] = limitOf(name, { ...chosen, quantile: CAREFUL[fact.careful] });
-    } else if (ref && column?.every(Number.isFinite)) {
-      const at = CAREFUL[fact.careful];
-      limits[name] = limitOf(name, { value: within(quantile(column, at), fact.bounds), sum: ref, quantile: at });
-    } else if (!('optional' in fact)) missing.push(name);
-  }
+  const missing: Missing = [];
+  const limits = limitsOf(study, missing);
   const model = modelOf(reckoning, missing);
   if (missing.length > 0) throw new LimitsMissing(missing);
-  keepCrawlBelowCap(limits as unknown as LimitsDraft['limits']);
   return {
     kind: LIMITS_KIND,
     version: LIMITS_VERSION,
@@ -140,22 +81,70 @@ export function limitsDraft(reckoning: Reckoning): LimitsDraft {
     dossierHash: dossierHash(reckoning),
     laws: { version: LAWS_VERSION, hash: lawsHash() },
     madeWith: { cases: study.count, seed: study.seed },
-    limits: limits as unknown as LimitsDraft['limits'],
+    limits: withCrawlBelowCap(limits as LimitsDraft['limits']),
     model,
   };
 }
 
-/** A sum may pass what a record may carry, such as a sight of kilometres; the bound is then the limit. */
-function within(value: number, [low, high]: readonly [number, number]): number {
-  return Math.min(high, Math.max(low, value));
+type Entry<K extends string, F> = readonly [K, F];
+
+function limitsOf(study: Study, missing: Missing): Partial<LimitsDraft['limits']> {
+  const limits: Partial<Record<LimitName, Limit>> = {};
+  for (const [name, fact] of Object.entries(LIMIT_FACTS) as Entry<LimitName, LimitFact>[]) {
+    const chosen = CHOSEN[name];
+    const ref = LIMITS_FROM[name];
+    if (chosen !== undefined) limits[name] = limitOf(name, { value: chosen, sum: GUARD_DEFAULT, quantile: AS_STATED });
+    if (ref === undefined) continue;
+    const column = finiteColumn(study, [ref]);
+    const at = !isSumId(ref) && isConstant(column) ? AS_STATED : CAREFUL[fact.careful];
+    const value = column && carefully(quantile(column, at), fact);
+    if (value !== undefined) limits[name] = limitOf(name, { value, sum: ref, quantile: at });
+    else if (!fact.optional) missing.push({ name, because: becauseOf(study, [ref], fact) });
+  }
+  return limits as Partial<LimitsDraft['limits']>;
 }
 
-function keepCrawlBelowCap(limits: LimitsDraft['limits']): void {
+/**
+ * A sum may pass what a record can carry, such as a sight of kilometres: the bound is then the limit, where that is the
+ * careful direction. In the other direction it would promise what the vehicle cannot do, and there is no limit.
+ */
+function carefully(value: number, { bounds: [low, high], careful }: LimitFact): number | undefined {
+  if (value > high) return careful === 'low' ? high : undefined;
+  if (value < low) return careful === 'high' ? low : undefined;
+  return value;
+}
+
+/** The values of a sum, or of several added up, over all cases; nothing where one is not known in every case. */
+function finiteColumn(study: Study, refs: readonly Ref[]): Float64Array | undefined {
+  const total = new Float64Array(study.count);
+  for (const ref of refs) {
+    const column = columnOf(study, ref);
+    if (column === undefined) return undefined;
+    for (let i = 0; i < total.length; i++) total[i] = (total[i] as number) + (column[i] as number);
+  }
+  return total.every(Number.isFinite) ? total : undefined;
+}
+
+function isConstant(column: Float64Array | undefined): boolean {
+  return column?.every((value) => value === column[0]) === true;
+}
+
+function becauseOf(study: Study, refs: readonly Ref[], { bounds: [low, high] }: Pick<LimitFact, 'bounds'>): string {
+  for (const ref of refs) {
+    const why = whyUnknown(study, ref);
+    if (why !== undefined) return why;
+  }
+  return `${refs.join(' + ')} lies outside ${low} to ${high}, where a vehicle can be guarded`;
+}
+
+function withCrawlBelowCap(limits: LimitsDraft['limits']): LimitsDraft['limits'] {
   const { crawlSpeed, speedCap } = limits;
-  if (crawlSpeed.value > speedCap.value) Object.assign(crawlSpeed, { value: speedCap.value });
+  if (crawlSpeed.value <= speedCap.value) return limits;
+  const { value, sum, quantile: at } = speedCap;
+  return { ...limits, crawlSpeed: limitOf('crawlSpeed', { value, sum, quantile: at }) };
 }
 
-function modelOf({ study, vehicle }: Reckoning, missing: string[]): LimitsDraft['model'] {
+function modelOf({ study, vehicle }: Reckoning, missing: Missing): LimitsDraft['model'] {
   const { chemistry, cells, motors } = vehicle.layout;
   const model: Record<string, unknown> = {
     motorCount: { value: motors, unit: MODEL_FACTS.motorCount.unit },
@@ -164,14 +153,18 @@ function modelOf({ study, vehicle }: Reckoning, missing: string[]): LimitsDraft[
       unit: MODEL_FACTS.openCircuit.unit,
     },
   };
-  for (const [name, fact] of Object.entries(MODEL_FACTS) as [ModelName, (typeof MODEL_FACTS)[ModelName]][]) {
-    if (name in model) continue;
-    const ref = MODEL_FROM[name];
-    const column = ref && columnOf(study, ref)?.subarray(0, study.count);
-    if (column?.every(Number.isFinite)) {
-      const [low, value, high] = [0.05, 0.5, 0.95].map((p) => within(quantile(column, p), fact.bounds));
+  for (const [name, fact] of Object.entries(MODEL_FACTS) as Entry<ModelName, (typeof MODEL_FACTS)[ModelName]>[]) {
+    const refs = MODEL_FROM[name];
+    if (refs === undefined) continue;
+    const column = finiteColumn(study, refs);
+    const [low, value, high] = [0.05, 0.5, 0.95].map((p) => (column ? quantile(column, p) : Number.NaN));
+    if (isWithin(low, fact.bounds) && isWithin(high, fact.bounds)) {
       model[name] = { value, unit: fact.unit, low, high };
-    } else if (!('optional' in fact)) missing.push(name);
+    } else if (!('optional' in fact)) missing.push({ name, because: becauseOf(study, refs, fact) });
   }
   return model as unknown as LimitsDraft['model'];
+}
+
+function isWithin(value: number | undefined, [low, high]: readonly [number, number]): boolean {
+  return value !== undefined && value >= low && value <= high;
 }

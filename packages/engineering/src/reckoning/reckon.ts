@@ -6,6 +6,8 @@ import { type Classes, classify, influences } from '../quantity/sensitivity.ts';
 import type { Band } from '../quantity/shapes.ts';
 import { type Finding, type State, stateOf } from './finding.ts';
 import { FINDINGS, type FindingId } from './findings/all.ts';
+import { type Sums, waysToKnow } from './graph.ts';
+import { refTitle } from './names.ts';
 import { ancestors, columnOf, type Study, type StudyOptions, study } from './study.ts';
 import type { Ref } from './sum.ts';
 import { SUMS } from './sums/all.ts';
@@ -57,11 +59,21 @@ const NOTHING: Band = { p5: Number.NaN, p50: Number.NaN, p95: Number.NaN, counte
 
 /** Reckons a vehicle: draws the cases, evaluates sums and findings. */
 export function reckon(vehicle: Vehicle, options: StudyOptions = {}): Reckoning {
-  const done = study(SUMS, vehicle, options);
+  return reckonWith(SUMS, FINDINGS, vehicle, options);
+}
+
+/** Reckons a vehicle by other sums and findings than the house's own. */
+export function reckonWith(
+  sums: Sums,
+  table: Readonly<Partial<Record<FindingId, Finding>>>,
+  vehicle: Vehicle,
+  options: StudyOptions = {},
+): Reckoning {
+  const done = study(sums, vehicle, options);
   const classes = classify(done.cases);
-  const findings = (Object.keys(FINDINGS) as FindingId[])
-    .filter((id) => applies(FINDINGS[id], done))
-    .map((id) => judge(id, FINDINGS[id], done, classes));
+  const findings = (Object.entries(table) as [FindingId, Finding][])
+    .filter(([, finding]) => applies(finding, done))
+    .map(([id, finding]) => judge(id, finding, done, classes));
   const assumptions = [...vehicle.inputs.values()].filter((input) => input.origin === 'assumed');
   return { vehicle, study: done, classes, findings, assumptions };
 }
@@ -132,23 +144,21 @@ function unsettled(
 /** Why the finding cannot be settled: a missing input, or a sum without a finite value in some cases. */
 function unsettledBecause(done: Study, refs: readonly Ref[]): string | undefined {
   for (const ref of refs) {
-    if (!isSumId(ref)) {
-      if (!done.inputs.has(ref)) return `${ref} is neither stated nor assumed`;
-      continue;
-    }
-    const result = done.sums.get(ref);
-    if (result === undefined) return `nothing is known of ${missingInputs(done, ref).join(' or ')}`;
-    if (result.cause) return `in ${result.cause.cases} of ${done.count} cases: ${result.cause.says}`;
+    const why = whyUnknown(done, ref);
+    if (why !== undefined) return why;
   }
   return undefined;
 }
 
-/** The inputs at the bottom of a sum that cannot be computed. */
-function missingInputs(done: Study, ref: Ref): Ref[] {
-  if (!isSumId(ref)) return [ref];
-  const standing = done.graph.standing.get(ref);
-  if (standing?.kind !== 'lacks') return [ref];
-  return [...new Set(standing.missing.flatMap((inner) => missingInputs(done, inner)))];
+/** Why a sum or input is not known in every case, as the tail of a sentence; nothing where it is. */
+export function whyUnknown(done: Study, ref: Ref): string | undefined {
+  if (columnOf(done, ref) === undefined) {
+    const ways = waysToKnow(done.graph, ref).map((way) => way.map(refTitle).join(' and '));
+    return `nothing is known of ${ways.join(', or of ')}`;
+  }
+  const cause = isSumId(ref) ? done.sums.get(ref)?.cause : undefined;
+  if (cause === undefined || cause.cases === 0) return undefined;
+  return `in ${cause.cases} of ${done.count} cases ${refTitle(cause.at)} cannot be worked out: ${cause.says}`;
 }
 
 function variationOf(done: Study, refs: readonly Ref[]): FindingResult['variation'] {

@@ -18,6 +18,16 @@ export interface StudyOptions {
 export const CASES_DEFAULT = 1000;
 export const SEED_DEFAULT = 1;
 
+/** Why a sum has no finite value somewhere. */
+export interface Cause {
+  /** In how many cases; the vehicle exactly as stated is not one of them. */
+  readonly cases: number;
+  /** The sum that failed first; the others rest on it. */
+  readonly at: SumId;
+  /** What the first failing case said: law, argument, value and what is accepted. */
+  readonly says: string;
+}
+
 /** A sum over all cases. */
 export interface SumResult {
   readonly id: SumId;
@@ -26,8 +36,7 @@ export interface SumResult {
   /** Value in case i; the last one, at index `count`, is the vehicle exactly as stated. */
   readonly values: Float64Array;
   readonly band: Band;
-  /** Where some cases have no finite value: how many, and what the first of them said. */
-  readonly cause?: { readonly cases: number; readonly says: string };
+  readonly cause?: Cause;
 }
 
 export interface Study {
@@ -91,43 +100,62 @@ function evaluate(
   count: number,
 ): SumResult {
   const names = Object.keys(route.uses);
-  const columns = names.map(
-    (name) => columnOf({ inputs, sums }, route.uses[name] as Ref) ?? new Float64Array(count + 1),
-  );
+  const columns = names.map((name) => known({ inputs, sums }, route.uses[name] as Ref));
   const constants = route.takes?.(vehicle.layout) ?? {};
   const row: Record<string, number> = {};
   for (const [name, constant] of Object.entries(constants)) row[name] = constant.value;
   const values = new Float64Array(count + 1);
   let faulty = 0;
-  let says = '';
+  let says: string | undefined;
   for (let i = 0; i <= count; i++) {
-    for (let k = 0; k < names.length; k++) row[names[k] as string] = (columns[k] as Float64Array)[i] as number;
-    let value: number;
-    try {
-      value = route.value(row, vehicle.layout);
-    } catch (error) {
-      if (!(error instanceof OutOfRange)) throw error;
-      if (faulty === 0) says = error.message;
-      value = Number.NaN;
+    let whole = true;
+    for (let k = 0; k < names.length; k++) {
+      const x = (columns[k] as Float64Array)[i] as number;
+      row[names[k] as string] = x;
+      if (Number.isNaN(x)) whole = false;
     }
-    if (!Number.isFinite(value)) {
-      if (faulty === 0 && says === '') says = `${id} comes out as ${value}`;
-      faulty++;
-      value = Number.NaN;
-    }
-    values[i] = value;
+    // What rests on an unknown is unknown, also where a comparison or a minimum would hide it.
+    const value = whole ? attempt(id, route, row, vehicle.layout) : Number.NaN;
+    values[i] = typeof value === 'number' ? value : Number.NaN;
+    if (typeof value === 'string') says ??= value;
+    if (i < count && Number.isNaN(values[i])) faulty++;
   }
-  const cause = faulty === 0 ? undefined : { cases: faulty, says: rootCause(route, sums) ?? says };
+  const cause = causeOf(id, route, sums, faulty, says);
   return { id, route, constants, values, band: band(values.subarray(0, count)), ...(cause ? { cause } : {}) };
 }
 
-/** A sum that rests on one without a finite value has that one's cause. */
-function rootCause(route: Route, sums: ReadonlyMap<SumId, SumResult>): string | undefined {
-  for (const ref of Object.values(route.uses)) {
-    const cause = isSumId(ref) ? sums.get(ref)?.cause : undefined;
-    if (cause) return cause.says;
+function known(study: Pick<Study, 'inputs' | 'sums'>, ref: Ref): Float64Array {
+  const column = columnOf(study, ref);
+  if (column === undefined) throw new Error(`${ref} is used before it is known`);
+  return column;
+}
+
+/** The value, or why there is none. */
+function attempt(id: SumId, route: Route, row: Readonly<Record<string, number>>, layout: Vehicle['layout']) {
+  try {
+    const value = route.value(row, layout);
+    return Number.isFinite(value) ? value : `${id} comes out as ${value}`;
+  } catch (error) {
+    if (error instanceof OutOfRange) return error.message;
+    throw error;
   }
-  return undefined;
+}
+
+/** A sum that rests on one without a finite value has that one's cause. */
+function causeOf(
+  id: SumId,
+  route: Route,
+  sums: ReadonlyMap<SumId, SumResult>,
+  cases: number,
+  says: string | undefined,
+): Cause | undefined {
+  const causes = Object.values(route.uses).flatMap((ref) => (isSumId(ref) ? (sums.get(ref)?.cause ?? []) : []));
+  const root = causes.reduce<Cause | undefined>(
+    (most, next) => (most && most.cases >= next.cases ? most : next),
+    undefined,
+  );
+  if (root) return { ...root, cases };
+  return says === undefined ? undefined : { cases, at: id, says };
 }
 
 /** Every input a reference rests on, for this vehicle. */
