@@ -7,15 +7,15 @@ import {
   gripDeceleration,
   stoppingDistance,
 } from '@longrein/laws';
-import { route, type Sum, type SumsOf, sum, sumByRoutes } from '../sum.ts';
+import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { everyAxleDriven, LEVER, onlyRearOfTwo } from './braked-axles.ts';
 import { named, practice } from './practice.ts';
 import { forceAt, ofCircuit, SHORTED, SHORTED_CAVEAT, shortedForce } from './shorted-motors.ts';
 
 type BrakingId =
   | 'safe.shortedForce'
-  | 'safe.shortedForceMean'
   | 'safe.gripBraking'
+  | 'safe.shortedDeceleration'
   | 'safe.deceleration'
   | 'safe.descentDeceleration'
   | 'safe.decelerationLeast'
@@ -28,21 +28,30 @@ const DECELERATION_LEAST = 0.5;
 /** Stands for 'never stops' [m]. */
 const NEVER = 1000;
 
-const shorted = (title: string, speed: string, share: number): Sum =>
-  sum(
-    { title, unit: 'N', caveat: SHORTED_CAVEAT },
+/** Slices of speed a stop is worked out in. */
+const SLICES = 20;
+
+/** Distance from a speed to rest, taking in each slice the braking at its lower end: what is left out is on the safe side. */
+function stopInSlices(from: number, brakingAt: (speed: number) => number): number {
+  let way = 0;
+  for (let slice = 0; slice < SLICES; slice++) {
+    const [low, high] = [(from * slice) / SLICES, (from * (slice + 1)) / SLICES];
+    way += (high ** 2 - low ** 2) / (2 * brakingAt(low));
+  }
+  return way;
+}
+
+export const brakingSums: SumsOf<BrakingId> = {
+  'safe.shortedForce': sum(
+    { title: 'braking force of the shorted motors at the speed cap', unit: 'N', caveat: SHORTED_CAVEAT },
     {
       uses: { ...SHORTED, cap: 'safe.speedCap' },
       takes: ofCircuit,
-      formula: forceAt(speed),
+      formula: forceAt('{cap}'),
       laws: [brakeTorque, copperResistance],
-      value: (x) => shortedForce(x, share * x.cap),
+      value: (x) => shortedForce(x, x.cap),
     },
-  );
-
-export const brakingSums: SumsOf<BrakingId> = {
-  'safe.shortedForce': shorted('braking force of the shorted motors at the speed cap', '{cap}', 1),
-  'safe.shortedForceMean': shorted('braking force of the shorted motors at half the speed cap', '{cap} / 2', 1 / 2),
+  ),
   'safe.gripBraking': sumByRoutes(
     {
       title: 'braking that the grip of the driven wheels allows on the most slippery ground, level',
@@ -74,12 +83,49 @@ export const brakingSums: SumsOf<BrakingId> = {
       value: ({ adhesion, share }) => share * gripDeceleration({ adhesion, slope: 0 }),
     }),
   ),
+  'safe.shortedDeceleration': sum(
+    {
+      title: 'even deceleration that stops as soon as shorted motors do, from the speed cap on the worst ground',
+      unit: 'm/s²',
+      caveat: SHORTED_CAVEAT,
+    },
+    {
+      uses: {
+        ...SHORTED,
+        cap: 'safe.speedCap',
+        mass: 'mass.total',
+        rolling: 'ground.rolling',
+        grip: 'safe.gripBraking',
+      },
+      takes: (layout) => ({
+        ...ofCircuit(layout),
+        factor: practice(MASS_FACTOR, '1', 'inertia with turning parts over inertia without'),
+      }),
+      formula: `{cap}² / (2 · s), s = (v2² − v1²) / (2 · a) summed over ${SLICES} equal slices of speed from v1 to v2, a = min((F / {mass} + g · {rolling}) / {factor}, {grip}), F = ${forceAt('v1')}`,
+      laws: [brakeTorque, copperResistance, forceDeceleration],
+      // Shorted motors brake less the slower it rolls, so no single speed stands for the whole stop.
+      value: (x) => {
+        const brakingAt = (speed: number) =>
+          Math.min(
+            forceDeceleration({
+              force: shortedForce(x, speed),
+              mass: x.mass,
+              rolling: x.rolling,
+              slope: 0,
+              massFactor: x.factor,
+            }),
+            x.grip,
+          );
+        return x.cap ** 2 / (2 * stopInSlices(x.cap, brakingAt));
+      },
+    },
+  ),
   'safe.deceleration': sumByRoutes(
     {
       title: 'deceleration on the level, worst ground',
       unit: 'm/s²',
       caveat:
-        'Even deceleration that stops from the cap no later than the vehicle does; over the last few centimetres shorted motors brake more gently.',
+        'Even deceleration that stops from the speed cap no later than the vehicle does; over the last few centimetres shorted motors brake more gently.',
     },
     route({
       name: 'measured, within the grip of the worst ground',
@@ -90,18 +136,10 @@ export const brakingSums: SumsOf<BrakingId> = {
     }),
     route({
       name: 'shorted motors and rolling resistance, within the grip of the worst ground',
-      uses: {
-        force: 'safe.shortedForceMean',
-        mass: 'mass.total',
-        rolling: 'ground.rolling',
-        grip: 'safe.gripBraking',
-      },
-      takes: () => ({ factor: practice(MASS_FACTOR, '1', 'inertia with turning parts over inertia without') }),
-      // The force falls in a straight line with speed, so the force at half the speed never promises too much.
-      formula: 'min(({force} / {mass} + g · {rolling}) / {factor}, {grip})',
-      laws: [forceDeceleration],
-      value: ({ force, mass, rolling, factor, grip }) =>
-        Math.min(forceDeceleration({ force, mass, rolling, slope: 0, massFactor: factor }), grip),
+      uses: { shorted: 'safe.shortedDeceleration' },
+      formula: '{shorted}',
+      laws: [],
+      value: ({ shorted }) => shorted,
     }),
   ),
   'safe.descentDeceleration': sum(

@@ -301,8 +301,8 @@ export const PICTURE_IDS = [
 
 export const SAFETY_IDS = [
   'safe.shortedForce',
-  'safe.shortedForceMean',
   'safe.gripBraking',
+  'safe.shortedDeceleration',
   'safe.deceleration',
   'safe.descentDeceleration',
   'safe.decelerationLeast',
