@@ -1,23 +1,7 @@
 /** What the sums of the drive share: motors alike, behind a bridge and leads, on one pack. Currents are means over a pulse. */
 import { ZERO_CELSIUS } from '@longrein/laws';
-import type { Layout } from '../../dossier/resolve.ts';
-import type { Constant } from '../sum.ts';
 
 const PRACTICE = 'common practice, no source';
-
-export const motorsOf = (layout: Layout): Constant => ({
-  value: layout.motors,
-  unit: '1',
-  is: 'drive motors',
-  source: 'the toy as it came',
-});
-
-export const sharingOf = (layout: Layout): Constant => ({
-  value: layout.motorsPerChannel,
-  unit: '1',
-  is: 'motors on the most loaded channel',
-  source: 'the toy and the bridge fitted',
-});
 
 const warm = (windingCelsius: number, magnetsCelsius: number, is: string) => ({
   winding: { value: ZERO_CELSIUS + windingCelsius, unit: '°C', is: `winding, ${is}`, source: PRACTICE },

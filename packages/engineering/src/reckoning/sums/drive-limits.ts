@@ -12,18 +12,8 @@ import {
 } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
-import {
-  circuitOf,
-  climbing,
-  cruising,
-  emfLeft,
-  motorsOf,
-  OWN_WORDS,
-  PATH,
-  SHARED_WORDS,
-  sharingOf,
-  stalled,
-} from './drive-circuit.ts';
+import { motorsOf, sharingOf } from './counts.ts';
+import { circuitOf, climbing, cruising, emfLeft, OWN_WORDS, PATH, SHARED_WORDS, stalled } from './drive-circuit.ts';
 
 type LimitId =
   | 'drive.topSpeed'

@@ -10,7 +10,8 @@ import {
 } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
 import { type SumsOf, sum } from '../sum.ts';
-import { climbing, cruising, dutyFor, motorsOf, PATH, SHARED_WORDS } from './drive-circuit.ts';
+import { motorsOf } from './counts.ts';
+import { climbing, cruising, dutyFor, PATH, SHARED_WORDS } from './drive-circuit.ts';
 
 type LoadId =
   | 'drive.forceLevel'

@@ -12,7 +12,7 @@ import {
 } from '@longrein/laws';
 import type { InputId } from '../../dossier/facts/quantities.ts';
 import { type Constant, type Known, route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
-import { motorsOf } from './drive-circuit.ts';
+import { motorsOf } from './counts.ts';
 
 type MotorId =
   | 'drive.constant'

@@ -11,7 +11,8 @@ import {
 } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
-import { circuitOf, climbing, motorsOf, OWN_WORDS, PATH, SHARED_WORDS, sharingOf } from './drive-circuit.ts';
+import { motorsOf, sharingOf } from './counts.ts';
+import { circuitOf, climbing, OWN_WORDS, PATH, SHARED_WORDS } from './drive-circuit.ts';
 
 type SkidId =
   | 'drive.skidForce'

@@ -12,7 +12,8 @@ import {
   wheelForce,
 } from '@longrein/laws';
 import { type SumsOf, sum } from '../sum.ts';
-import { circuitOf, climbing, motorsOf, OWN_WORDS, PATH, SHARED_WORDS, sharingOf, stalled } from './drive-circuit.ts';
+import { motorsOf, sharingOf } from './counts.ts';
+import { circuitOf, climbing, OWN_WORDS, PATH, SHARED_WORDS, stalled } from './drive-circuit.ts';
 
 type StallId =
   | 'drive.toyCurrent'

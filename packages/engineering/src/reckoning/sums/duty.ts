@@ -10,8 +10,8 @@ import {
   ROOM,
   switchingLoss,
 } from '@longrein/laws';
-import type { Layout } from '../../dossier/resolve.ts';
-import { type Constant, route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
+import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
+import { sharingOf } from './counts.ts';
 import type { SumIdOf } from './ids.ts';
 
 /** Junction for which the loss of a MOSFET bridge is taken, the careful end of ordinary use [K]; common practice, no source. */
@@ -21,19 +21,12 @@ const EDGES = 2;
 /** Duty at which the ripple is greatest. */
 const WORST_DUTY = 0.5;
 
-const sharing = (layout: Layout): Constant => ({
-  value: layout.motorsPerChannel,
-  unit: '1',
-  is: 'motors on the most loaded channel',
-  source: 'the toy and the bridge fitted',
-});
-
 const channel = (title: string, current: 'drive.currentCruise' | 'drive.currentClimb' | 'drive.stallCurrent') =>
   sum(
     { title, unit: 'A', caveat: 'Motors in parallel on one channel add their currents.' },
     {
       uses: { current },
-      takes: (layout) => ({ sharing: sharing(layout) }),
+      takes: (layout) => ({ sharing: sharingOf(layout) }),
       formula: '{sharing} · {current}',
       laws: [],
       value: ({ sharing, current }) => sharing * current,
@@ -150,7 +143,7 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
         idle: 'drive.noLoadCurrent',
         full: 'pack.full',
       },
-      takes: (layout) => ({ sharing: sharing(layout) }),
+      takes: (layout) => ({ sharing: sharingOf(layout) }),
       formula: 'min(1, ({rated} + {threshold} + {slope} · {sharing} · {idle}) / {full})',
       laws: [dutyCeiling],
       value: ({ rated, threshold, slope, sharing, idle, full }) =>
@@ -178,7 +171,8 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
     {
       title: 'duty the limits record allows, case by case',
       unit: '%',
-      caveat: 'The lesser of what is set and what is safe: a setting above the safe ceiling does not reach the vehicle.',
+      caveat:
+        'The lesser of what is set and what is safe: a setting above the safe ceiling does not reach the vehicle.',
     },
     {
       uses: { applied: 'duty.applied', ceiling: 'duty.ceiling' },
@@ -197,7 +191,7 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
         slope: 'bridge.slope',
         idle: 'drive.noLoadCurrent',
       },
-      takes: (layout) => ({ sharing: sharing(layout) }),
+      takes: (layout) => ({ sharing: sharingOf(layout) }),
       formula: '{duty} · {full} − ({threshold} + {slope} · {sharing} · {idle})',
       laws: [pwmMeanSlowDecay],
       value: ({ full, duty, threshold, slope, sharing, idle }) =>
@@ -233,7 +227,7 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
     { title: 'peak of the channel current on the steepest climb, ripple included', unit: 'A' },
     {
       uses: { current: 'bridge.channelClimb', ripple: 'bridge.ripple' },
-      takes: (layout) => ({ sharing: sharing(layout) }),
+      takes: (layout) => ({ sharing: sharingOf(layout) }),
       formula: '{current} + {sharing} · {ripple} / 2',
       laws: [],
       value: ({ current, ripple, sharing }) => current + (sharing * ripple) / 2,

@@ -1,6 +1,5 @@
 /** Sums of the main fuse: it must bear a start, open on a lasting stall or short, and protect the thinnest wire. */
 import {
-  CHEMISTRY_FACTS,
   COPPER_REFERENCE,
   fuseRatingByDerating,
   fuseSlowestOpening,
@@ -10,6 +9,7 @@ import {
 } from '@longrein/laws';
 import { RUNS } from '../../dossier/facts/build.ts';
 import { type SumsOf, sum } from '../sum.ts';
+import { cellsOf, cellVoltageOf } from './counts.ts';
 
 type FuseId =
   | 'fuse.needed'
@@ -139,12 +139,8 @@ export const fuseSums: SumsOf<FuseId> = {
     {
       uses: { cell: 'pack.cellResistance', leads: 'wiring.pack.resistance' },
       takes: (layout) => ({
-        full: {
-          ...CHEMISTRY_FACTS[layout.chemistry].full,
-          unit: 'V',
-          is: 'voltage of a full cell',
-        },
-        cells: { value: layout.cells, unit: '1', is: 'cells in series', source: 'the pack fitted' },
+        full: cellVoltageOf(layout.chemistry, 'full'),
+        cells: cellsOf(layout),
       }),
       formula: '{cells} · {full} / ({cells} · {cell} + {leads})',
       laws: [prospectiveShortCircuit],

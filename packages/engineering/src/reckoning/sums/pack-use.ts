@@ -1,7 +1,8 @@
 /** Sums of the pack in use: currents, what ends a run, how long it runs. */
 import { chargeRate, coldCapacityShare, packEnergy, restCharge, restVoltage, runTime } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
-import { type Constant, type SumsOf, sum } from '../sum.ts';
+import { type SumsOf, sum } from '../sum.ts';
+import { cellsOf, motorsOf } from './counts.ts';
 
 type UseId =
   | 'pack.currentStand'
@@ -19,13 +20,6 @@ type UseId =
   | 'pack.runTime'
   | 'pack.standTime'
   | 'pack.distance';
-
-const cells = (layout: Layout): Constant => ({
-  value: layout.cells,
-  unit: '1',
-  is: 'cells in series',
-  source: 'the pack fitted',
-});
 
 /**
  * State of charge at which a cell under load reaches the cut-off: the charge whose rest voltage is the cut-off plus
@@ -76,7 +70,7 @@ export const packUseSums: SumsOf<UseId> = {
         current: 'drive.currentClimb',
       },
       takes: (layout) => ({
-        motors: { value: layout.motors, unit: '1', is: 'drive motors', source: 'the toy as it came' },
+        motors: motorsOf(layout),
       }),
       formula: '{stand} + min({duty}, {ceiling}) · {motors} · {current}',
       laws: [],
@@ -101,7 +95,7 @@ export const packUseSums: SumsOf<UseId> = {
     {
       uses: { motor: 'drive.stallCurrent', duty: 'duty.applied', stand: 'pack.currentStand' },
       takes: (layout) => ({
-        motors: { value: layout.motors, unit: '1', is: 'drive motors', source: 'the toy as it came' },
+        motors: motorsOf(layout),
       }),
       formula: '{motors} · {duty} · {motor} + {stand}',
       laws: [],
@@ -154,7 +148,7 @@ export const packUseSums: SumsOf<UseId> = {
         resistance: 'pack.resistance',
         temperature: 'day.usual',
       },
-      takes: (layout) => ({ cells: cells(layout) }),
+      takes: (layout) => ({ cells: cellsOf(layout) }),
       formula:
         'share at {temperature} · (1 − max({reserve}, charge at a rest voltage of ({cutOff} + {current} · {resistance}) / {cells}))',
       laws: [coldCapacityShare, restCharge],

@@ -1,6 +1,5 @@
 /** Sums of the pack: voltages, resistance, what it can give. */
 import {
-  CHEMISTRY_FACTS,
   cycleLife,
   packResistance,
   packVoltage,
@@ -8,32 +7,27 @@ import {
   resistanceTemperatureFactor,
   restVoltage,
 } from '@longrein/laws';
-import type { Layout } from '../../dossier/resolve.ts';
-import type { SumsOf } from '../sum.ts';
-import { type Constant, sum } from '../sum.ts';
-
-const cells = (layout: Layout): Constant => ({
-  value: layout.cells,
-  unit: '1',
-  is: 'cells in series',
-  source: 'the pack fitted',
-});
-
-const toyCells = (layout: Layout): Constant => ({
-  value: layout.toyCells,
-  unit: '1',
-  is: 'cells in series',
-  source: 'the original pack',
-});
-
-const cellVoltage = (chemistry: Layout['chemistry'], which: 'full' | 'nominal' | 'cutOff', is: string): Constant => ({
-  ...CHEMISTRY_FACTS[chemistry][which],
-  unit: 'V',
-  is,
-});
+import { type SumsOf, sum } from '../sum.ts';
+import { cellsOf, cellVoltageOf, toyCellsOf } from './counts.ts';
 
 /** Growth of the resistance over the cycles that take the capacity to 80 %: about a doubling; common practice, no source. */
 const RESISTANCE_GROWTH = 1;
+
+/** The cells in series at a temperature, grown by wear. */
+const resistanceAt = (title: string, caveat: string, temperature: 'day.usual' | 'day.coldest') =>
+  sum(
+    { title, unit: 'mΩ', caveat },
+    {
+      uses: { cell: 'pack.cellResistance', cycles: 'pack.cyclesDone', temperature, life: 'pack.life' },
+      takes: (layout) => ({ cells: cellsOf(layout) }),
+      formula: '{cells} · {cell} · (1 + {cycles}/{life}) · factor of the chemistry at {temperature}',
+      laws: [packResistance, resistanceTemperatureFactor],
+      value: ({ cells, cell, cycles, temperature, life }, { chemistry }) =>
+        packResistance({ cell, series: cells, parallel: 1, leads: 0 }) *
+        (1 + (RESISTANCE_GROWTH * cycles) / life) *
+        resistanceTemperatureFactor({ chemistry, temperature }),
+    },
+  );
 
 type VoltageId =
   | 'pack.full'
@@ -58,8 +52,8 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     {
       uses: {},
       takes: (layout) => ({
-        cells: cells(layout),
-        cell: cellVoltage(layout.chemistry, 'full', 'voltage of a full cell'),
+        cells: cellsOf(layout),
+        cell: cellVoltageOf(layout.chemistry, 'full'),
       }),
       formula: '{cells} · {cell}',
       laws: [packVoltage],
@@ -71,8 +65,8 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     {
       uses: {},
       takes: (layout) => ({
-        cells: cells(layout),
-        cell: cellVoltage(layout.chemistry, 'nominal', 'nominal voltage of a cell'),
+        cells: cellsOf(layout),
+        cell: cellVoltageOf(layout.chemistry, 'nominal'),
       }),
       formula: '{cells} · {cell}',
       laws: [packVoltage],
@@ -87,7 +81,7 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     },
     {
       uses: { reserve: 'set.reserve' },
-      takes: (layout) => ({ cells: cells(layout) }),
+      takes: (layout) => ({ cells: cellsOf(layout) }),
       formula: '{cells} · rest voltage of a cell at {reserve} charge',
       laws: [restVoltage, packVoltage],
       value: ({ cells, reserve }, { chemistry }) => cells * restVoltage({ chemistry, charge: reserve }),
@@ -98,8 +92,8 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     {
       uses: {},
       takes: (layout) => ({
-        cells: cells(layout),
-        cell: cellVoltage(layout.chemistry, 'cutOff', 'cut-off of a cell under load'),
+        cells: cellsOf(layout),
+        cell: cellVoltageOf(layout.chemistry, 'cutOff'),
       }),
       formula: '{cells} · {cell}',
       laws: [packVoltage],
@@ -119,47 +113,23 @@ export const packVoltageSums: SumsOf<VoltageId> = {
       value: ({ printed, share }) => printed * share,
     },
   ),
-  'pack.resistance': sum(
-    {
-      title: 'resistance of the pack on a usual day',
-      unit: 'mΩ',
-      caveat: 'Resistance over seconds; over minutes polarisation adds to it. Wear doubles it over its life.',
-    },
-    {
-      uses: { cell: 'pack.cellResistance', cycles: 'pack.cyclesDone', temperature: 'day.usual', life: 'pack.life' },
-      takes: (layout) => ({ cells: cells(layout) }),
-      formula: '{cells} · {cell} · (1 + {cycles}/{life}) · factor of the chemistry at {temperature}',
-      laws: [packResistance, resistanceTemperatureFactor],
-      value: ({ cells, cell, cycles, temperature, life }, { chemistry }) =>
-        packResistance({ cell, series: cells, parallel: 1, leads: 0 }) *
-        (1 + (RESISTANCE_GROWTH * cycles) / life) *
-        resistanceTemperatureFactor({ chemistry, temperature }),
-    },
+  'pack.resistance': resistanceAt(
+    'resistance of the pack on a usual day',
+    'Resistance over seconds; over minutes polarisation adds to it. Wear doubles it over its life.',
+    'day.usual',
   ),
-  'pack.resistanceCold': sum(
-    {
-      title: 'resistance of the pack on the coldest day',
-      unit: 'mΩ',
-      caveat: 'A pack that has been driven is warmer.',
-    },
-    {
-      uses: { cell: 'pack.cellResistance', cycles: 'pack.cyclesDone', temperature: 'day.coldest', life: 'pack.life' },
-      takes: (layout) => ({ cells: cells(layout) }),
-      formula: '{cells} · {cell} · (1 + {cycles}/{life}) · factor of the chemistry at {temperature}',
-      laws: [packResistance, resistanceTemperatureFactor],
-      value: ({ cells, cell, cycles, temperature, life }, { chemistry }) =>
-        packResistance({ cell, series: cells, parallel: 1, leads: 0 }) *
-        (1 + (RESISTANCE_GROWTH * cycles) / life) *
-        resistanceTemperatureFactor({ chemistry, temperature }),
-    },
+  'pack.resistanceCold': resistanceAt(
+    'resistance of the pack on the coldest day',
+    'A pack that has been driven is warmer.',
+    'day.coldest',
   ),
   'pack.toyFull': sum(
     { title: 'voltage of the original pack, full', unit: 'V' },
     {
       uses: {},
       takes: (layout) => ({
-        cells: toyCells(layout),
-        cell: cellVoltage(layout.toyChemistry, 'full', 'voltage of a full cell'),
+        cells: toyCellsOf(layout),
+        cell: cellVoltageOf(layout.toyChemistry, 'full'),
       }),
       formula: '{cells} · {cell}',
       laws: [packVoltage],
@@ -170,7 +140,7 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     { title: 'resistance of the original pack', unit: 'mΩ', caveat: 'This resistance protected motors and gears.' },
     {
       uses: { cell: 'toy.cellResistance' },
-      takes: (layout) => ({ cells: toyCells(layout) }),
+      takes: (layout) => ({ cells: toyCellsOf(layout) }),
       formula: '{cells} · {cell}',
       laws: [packResistance],
       value: ({ cells, cell }) => packResistance({ cell, series: cells, parallel: 1, leads: 0 }),
@@ -185,8 +155,8 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     {
       uses: { cell: 'pack.cellResistance' },
       takes: (layout) => ({
-        cells: cells(layout),
-        full: cellVoltage(layout.chemistry, 'full', 'voltage of a full cell'),
+        cells: cellsOf(layout),
+        full: cellVoltageOf(layout.chemistry, 'full'),
         leads: { value: 0.01, unit: 'Ω', is: 'leads and plug of the pack', source: 'common practice, no source' },
       }),
       formula: '{cells} · {full} / ({cells} · {cell} + {leads})',

@@ -7,18 +7,12 @@ import {
   packVoltageWithStall,
 } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
-import { type Constant, type SumsOf, sum } from '../sum.ts';
+import { type SumsOf, sum } from '../sum.ts';
+import { motorsOf } from './counts.ts';
 import type { SumIdOf } from './ids.ts';
 
 /** Small converter boards bear about two thirds of their printed current without airflow; common practice, no source. */
 const NO_AIRFLOW = 0.65;
-
-const motors = (layout: Layout): Constant => ({
-  value: layout.motors,
-  unit: '1',
-  is: 'drive motors',
-  source: 'the toy as it came',
-});
 
 /** What all motors look like from the pack at a duty, bridge and leads included. */
 interface Stall {
@@ -245,7 +239,7 @@ export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
     },
     {
       uses: SHARED,
-      takes: (layout) => ({ motors: motors(layout) }),
+      takes: (layout) => ({ motors: motorsOf(layout) }),
       formula:
         'V = (E + √(E² − 4 a R P)) / (2 a), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, P = {power}, a = 1 + R · {motors} · {duty} / (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope})',
       laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
@@ -267,7 +261,7 @@ export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
         ratio: 'drive.ratio',
         wheel: 'toy.wheelDiameter',
       },
-      takes: (layout) => ({ motors: motors(layout) }),
+      takes: (layout) => ({ motors: motorsOf(layout) }),
       formula:
         'as in a stall, with the back-EMF {constant} · {speed} · 2 · {ratio} / {wheel} added: E = {rest} − (back-EMF − {threshold}) · R/Rm, R = {pack} + {lead}, P = {power}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty})',
       laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
@@ -282,7 +276,7 @@ export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
     },
     {
       uses: SHARED,
-      takes: (layout) => ({ motors: motors(layout) }),
+      takes: (layout) => ({ motors: motorsOf(layout) }),
       formula:
         'E² / (4 R (1 + R/Rm)), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty}); compare with {power}',
       laws: [collapsePowerWithStall, copperResistance],

@@ -5,6 +5,7 @@ import type { InputId } from '../../dossier/facts/quantities.ts';
 import { type Constant, type Ref, type Sum, type SumsOf, sum } from '../sum.ts';
 import { fuseSums } from './fuse.ts';
 import type { SumId, SumIdOf } from './ids.ts';
+import { named } from './practice.ts';
 
 /** Copper in service: a wire among others in an enclosure. Common practice, no source. */
 const SERVICE: Constant = {
@@ -115,7 +116,7 @@ const currents: SumsOf<`wiring.${Run}.current`> = {
   ),
 };
 
-/** Names `p1`, `p2` … for the runs, so that one formula can read them all. */
+/** One reference for each run, under the name of the run, so that one formula can read them all. */
 function eachRun<T extends string>(ref: (run: Run) => T): Record<Run, T> {
   return Object.fromEntries(RUNS.map((run) => [run, ref(run)])) as Record<Run, T>;
 }
@@ -172,9 +173,9 @@ const summary: SumsOf<
         ),
     },
   ),
-  'wiring.spareWanted': practice('what the insulation should have left', 'K', 10, 'room for bundling and age'),
-  'wiring.wholeUse': practice('use of a rating, at most', '%', 1, 'the whole rating'),
-  'wiring.dropMax': practice('share of the pack voltage the wiring may lose', '%', 0.08, '5 to 10 % for motor leads'),
+  'wiring.spareWanted': named('what the insulation should have left', 'K', 10, 'room for bundling and age'),
+  'wiring.wholeUse': named('use of a rating, at most', '%', 1, 'the whole rating'),
+  'wiring.dropMax': named('share of the pack voltage the wiring may lose', '%', 0.08, '5 to 10 % for motor leads'),
   'wiring.contactUse': useOf('greatest use of a connector on the steepest climb', 'contactCurrentMax'),
   'wiring.ampacityUse': useOf('greatest use of a wire’s handbook current on the steepest climb', 'currentMax'),
   'wiring.weakest': sum(
@@ -212,20 +213,6 @@ const summary: SumsOf<
     },
   ),
 };
-
-/** A bound of the trade, as a sum of its own so that it can be explained. */
-function practice(title: string, unit: string, value: number, is: string): Sum {
-  return sum(
-    { title, unit },
-    {
-      uses: {},
-      takes: () => ({ bound: { value, unit, is, source: 'common practice, no source' } }),
-      formula: '{bound}',
-      laws: [],
-      value: ({ bound }) => bound,
-    },
-  );
-}
 
 /** Greatest current over rating among the runs. */
 function useOf(title: string, rating: 'contactCurrentMax' | 'currentMax'): Sum {
