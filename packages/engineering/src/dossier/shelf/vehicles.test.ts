@@ -29,8 +29,8 @@ const vehicle = (folder: URL, name: string): Vehicle => resolve(read(folder, `${
 const TRAITS: Readonly<Record<string, Partial<Layout>>> = {
   'six-wheel-sprung': {
     motors: 3,
-    channels: 2,
-    motorsPerChannel: 2,
+    channels: 3,
+    motorsPerChannel: 1,
     steering: 'on-off',
     clutch: true,
     toyChemistry: 'lipo',
