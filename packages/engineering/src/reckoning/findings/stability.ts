@@ -138,7 +138,8 @@ export const stabilityFindings = findings({
     sense: 'at least',
     need: 'want.step',
     has: 'step.limit',
-    remedy: 'Lay a board as a ramp, fit larger or softer tyres, put weight over the driven axle, or drive all axles. A short run-up helps more than power does.',
+    remedy:
+      'Lay a board as a ramp, fit larger or softer tyres, put weight over the driven axle, or drive all axles. A short run-up helps more than power does.',
   },
   'turning-circle': {
     title: 'It turns as tightly as wanted',
