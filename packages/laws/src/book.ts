@@ -1,5 +1,6 @@
 /** The book of checks of the laws, in reading order. */
 import type { Checks } from './check.ts';
+import { circuitsBook } from './circuits/book.ts';
 import { conductorsBook } from './conductors/book.ts';
 import { driveBook } from './drive/book.ts';
 import { heatBook } from './heat/book.ts';
@@ -16,4 +17,5 @@ export const book: readonly Checks[] = [
   ...motionBook,
   ...linkBook,
   ...pictureBook,
+  ...circuitsBook,
 ];
