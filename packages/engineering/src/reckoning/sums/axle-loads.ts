@@ -1,5 +1,5 @@
 /** How axles share a load: by the lever where there are two, by their springs where there are more. */
-import { frontAxleLoad, OutOfRange, rearAxleLoad, sprungAxleLoads } from '@longrein/laws';
+import { type AnyLaw, equalSpringLoad, frontAxleLoad, OutOfRange, rearAxleLoad, sprungAxleLoads } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
 import type { Ref, Route } from '../sum.ts';
 import { AXLES, type AxleNumber, eachAxle, names, onlyFor, perAxle, placesOf } from './axle-routes.ts';
@@ -41,6 +41,8 @@ export interface Springs {
   readonly fits: (layout: Layout) => boolean;
   readonly uses: Readonly<Record<`rate${AxleNumber}`, Ref>>;
   readonly formula: string;
+  /** The law behind it, where it is a published one: unequal springs are worked out as a system of equations. */
+  readonly laws: readonly AnyLaw[];
   readonly rates: (x: { readonly [K in `rate${AxleNumber}`]: number }) => readonly number[];
 }
 
@@ -51,6 +53,7 @@ function springsOf(axles: readonly AxleNumber[]): readonly Springs[] {
       fits: allSprung,
       uses: perAxle('rate', axles, (axle) => `axle.${axle}.springRate`),
       formula: `springs of ${names('rate', axles)} at ${placesOf(axles)}`,
+      laws: [],
       rates: (x) => eachAxle(x, 'rate', axles),
     },
     {
@@ -58,6 +61,7 @@ function springsOf(axles: readonly AxleNumber[]): readonly Springs[] {
       fits: (layout) => !allSprung(layout),
       uses: perAxle('rate', [], () => 'toy.mass'),
       formula: `equal springs at ${placesOf(axles)}`,
+      laws: [equalSpringLoad],
       rates: () => axles.map(() => ANY_RATE),
     },
   ];

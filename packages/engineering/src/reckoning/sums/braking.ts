@@ -151,7 +151,7 @@ export const brakingSums: SumsOf<BrakingId> = {
     {
       uses: { level: 'safe.deceleration', slope: 'want.slope' },
       formula: '{level} · cos {slope} − g · sin {slope}',
-      laws: [gripDeceleration],
+      laws: [],
       value: ({ level, slope }) => level * Math.cos(slope) - GRAVITY * Math.sin(slope),
     },
   ),

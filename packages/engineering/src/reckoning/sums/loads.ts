@@ -1,5 +1,5 @@
 /** Sums of the axle loads: how the weight stands on the axles, before and after the conversion. */
-import { equalSpringLoad, frontAxleLoad, GRAVITY, rearAxleLoad } from '@longrein/laws';
+import { frontAxleLoad, GRAVITY, rearAxleLoad } from '@longrein/laws';
 import { type Ref, type Route, route, type Sum, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { allSprung, bySprings, leverLoad, springLoads } from './axle-loads.ts';
 import { type AxleNumber, byAxleCount, eachAxle, names, perAxle, positionsOf, usePositions } from './axle-routes.ts';
@@ -71,7 +71,7 @@ const toyLoad = (axle: AxleNumber): Sum =>
           ...springs.uses,
         },
         formula: `load of axle ${axle} under {mass} · g at {centre} on ${springs.formula}`,
-        laws: [equalSpringLoad],
+        laws: springs.laws,
         value: (x) => springLoads(positionsOf(x, axles), springs.rates(x), x.mass, x.centre)[axle - 1] ?? 0,
       }),
     ),
@@ -100,7 +100,7 @@ const load = (axle: AxleNumber): Sum =>
         },
         // What was weighed stays in it: only the change is shared out by the springs.
         formula: `{before} + load of axle ${axle} under {total} · g at {centre} − the same under {toy} · g at {toyCentre}, on ${springs.formula}`,
-        laws: [equalSpringLoad],
+        laws: springs.laws,
         value: (x) => {
           const places = positionsOf(x, axles);
           const rates = springs.rates(x);
@@ -172,7 +172,7 @@ export const loadSums: SumsOf<LoadId> = {
           ...springs.uses,
         },
         formula: `load of an inner axle raised by {step}, over its load on the level, under {mass} · g at {centre} on ${springs.formula}`,
-        laws: [equalSpringLoad],
+        laws: springs.laws,
         value: (x) => crestGrowth(positionsOf(x, axles), springs.rates(x), x),
       }),
     ),
