@@ -11,7 +11,7 @@ export type Standing =
   /** It means nothing for this vehicle, such as a steering motor on a skid-steered one. */
   | { readonly kind: 'does not apply' }
   /** It would mean something, but what it needs is not known: for each route that applies, what that one lacks. */
-  | { readonly kind: 'lacks'; readonly ways: readonly (readonly Ref[])[] };
+  | { readonly kind: 'lacks'; readonly ways: Ways };
 
 export interface Graph {
   readonly standing: ReadonlyMap<SumId, Standing>;
@@ -66,25 +66,34 @@ function stand(sum: Sum, layout: Layout, { has, stated, available }: KnownOf): S
   return { kind: 'lacks', ways };
 }
 
+/** Lists of what would have to be stated together, any one of which would do. */
+export type Ways = readonly (readonly Ref[])[];
+
 /**
  * What is not known at the bottom of a sum that lacks something: the ways to make it known, each the inputs that would
  * have to be stated together. A way that holds another one whole says nothing new and is left out.
  */
-export function waysToKnow({ standing }: Pick<Graph, 'standing'>, ref: Ref): readonly (readonly Ref[])[] {
-  const found = isSumId(ref) ? standing.get(ref) : undefined;
-  if (found?.kind === 'takes') return [[]];
-  if (found?.kind !== 'lacks') return [[ref]];
-  const ways = found.ways.flatMap((way) =>
-    way.reduce<readonly (readonly Ref[])[]>(
-      (soFar, lacking) =>
-        soFar.flatMap((refs) => waysToKnow({ standing }, lacking).map((more) => [...new Set([...refs, ...more])])),
-      [[]],
-    ),
-  );
-  return leastOf(ways.length === 0 ? [[ref]] : ways);
+export function waysToKnow({ standing }: Pick<Graph, 'standing'>, ref: Ref): Ways {
+  const known = new Map<Ref, Ways>();
+  const visit = (of: Ref): Ways => {
+    const before = known.get(of);
+    if (before) return before;
+    const found = isSumId(of) ? standing.get(of) : undefined;
+    const routes = found?.kind === 'lacks' ? found.ways : [];
+    const ways = found?.kind === 'takes' ? [[]] : routes.flatMap((way) => way.map(visit).reduce(together, [[]]));
+    const least = ways.length === 0 ? [[of]] : leastOf(ways);
+    known.set(of, least);
+    return least;
+  };
+  return visit(ref);
 }
 
-function leastOf(ways: readonly (readonly Ref[])[]): readonly (readonly Ref[])[] {
+/** Ways to know two things at once. */
+function together(a: Ways, b: Ways): Ways {
+  return leastOf(a.flatMap((refs) => b.map((more) => [...new Set([...refs, ...more])])));
+}
+
+function leastOf(ways: Ways): Ways {
   const within = (small: readonly Ref[], large: readonly Ref[]) => small.every((ref) => large.includes(ref));
   return ways.filter(
     (way, i) => !ways.some((other, j) => j !== i && within(other, way) && (other.length < way.length || j < i)),

@@ -151,7 +151,7 @@ export const packUseSums: SumsOf<UseId> = {
       takes: (layout) => ({ cells: cellsOf(layout) }),
       formula:
         'share at {temperature} · (1 − max({reserve}, charge at a rest voltage of ({cutOff} + {current} · {resistance}) / {cells}))',
-      laws: [coldCapacityShare, restCharge],
+      laws: [coldCapacityShare, restCharge, restVoltage],
       value: ({ reserve, cutOff, current, resistance, temperature, cells }, { chemistry }) => {
         const left = chargeAtCutOff(chemistry, (cutOff + current * resistance) / cells);
         return coldCapacityShare({ chemistry, temperature }) * (1 - Math.max(reserve, left));
