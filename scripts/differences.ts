@@ -5,7 +5,7 @@ import type { Kept } from '../packages/laws/src/circuits/circuit.ts';
  * Largest relative difference of a fresh result from the kept one. The simulator steps as its own arithmetic bids, and
  * another engine may round another way; the checks themselves allow ten times as much or more.
  */
-export const TOLERANCE = 1e-6;
+const TOLERANCE = 1e-6;
 
 /** Names every result that differs, is missing or is left over, and a simulator that is another. */
 export function differences(kept: Kept, fresh: Kept): string[] {

@@ -43,7 +43,7 @@ export async function startSimulator(): Promise<Simulator> {
 }
 
 /** Length and largest step of the transient analysis a netlist asks for [s]. */
-export function asked(netlist: string): { readonly length: number; readonly step: number } {
+function asked(netlist: string): { readonly length: number; readonly step: number } {
   const line = /^\.tran (.+)$/m.exec(netlist)?.[1] ?? '';
   const [, length, , step] = line.split(' ').map((word) => {
     const [, digits, unit = 's'] = /^([\d.]+)([mun]?)$/.exec(word) ?? [];

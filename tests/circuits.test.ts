@@ -18,7 +18,7 @@ const FLOOR = 100_000;
 let simulator: Simulator;
 beforeAll(async () => {
   simulator = await startSimulator();
-});
+}, 60_000);
 
 describe('a measure', () => {
   const time = Array.from({ length: 4001 }, (_, i) => 2e-3 * (i / 4000) ** 1.5);
