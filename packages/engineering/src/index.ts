@@ -1,11 +1,14 @@
 /** What is true of a vehicle: quantities, dossier, sums, findings, limits. Pure: no clock, no I/O. */
 export { CHEMISTRIES } from '@longrein/laws';
+export { statedAsExact } from './dossier/exact.ts';
 export type { Behaviour, QuantityFacts } from './dossier/facts/facts.ts';
-export { type InputId, QUANTITIES, type QuantityId } from './dossier/facts/quantities.ts';
+export { INPUT_IDS, type InputId, QUANTITIES, type QuantityId, quantityOf } from './dossier/facts/quantities.ts';
 export { ERROR_CODES, type ErrorCode, type Fault, wordFault } from './dossier/faults.ts';
+export { formatDossier } from './dossier/format.ts';
 export { type Reading, readDossier, readShelfFile } from './dossier/read.ts';
 export { type Input, type Layout, type Origin, resolve, type Vehicle } from './dossier/resolve.ts';
 export { DOSSIER_FORMAT, type Dossier, dossierSchema, type WrittenDossier } from './dossier/schema/dossier.ts';
+export { dossierJsonSchema, type JsonSchema, shelfJsonSchema } from './dossier/schema/json-schema.ts';
 export { PART_KINDS, type Part, type PartKind, type PartOf, type WrittenPart } from './dossier/schema/parts.ts';
 export { BUILT_IN_PARTS, builtInShelf } from './dossier/shelf/built-in.ts';
 export { makeShelf, partsOf, type Shelf } from './dossier/shelf/shelf.ts';

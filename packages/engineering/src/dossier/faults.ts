@@ -31,6 +31,11 @@ export const ERROR_CODES = [
     todo: 'Use a program that reads it.',
   },
   {
+    code: 'DOSSIER_MORE',
+    meaning: 'There are more faults than are listed.',
+    todo: 'Mend those listed first, then check again.',
+  },
+  {
     code: 'PART_UNKNOWN',
     meaning: 'A part is named that the shelf does not hold.',
     todo: 'Name a part of the shelf or describe it in place.',
@@ -47,8 +52,8 @@ export const ERROR_CODES = [
   },
   {
     code: 'FIT_INVALID',
-    meaning: 'The correlations of a fit are not those of any fit.',
-    todo: 'Give a symmetric matrix with ones on the diagonal.',
+    meaning: 'A fit names what is no input of this vehicle, or its correlations are not those of any fit.',
+    todo: 'Give the matrix that the fit printed, or leave the fit out.',
   },
   { code: 'QUANTITY_EMPTY', meaning: 'A quantity is an empty text.', todo: 'Write a number and a unit.' },
   {
@@ -116,12 +121,42 @@ export interface Fault {
 /** Makes a fault; without a `todo` of its own it takes the one of its code. */
 export function fault(code: ErrorCode, at: string, found: string, accepted: string, todo?: string): Fault {
   const entry = ERROR_CODES.find((known) => known.code === code);
-  return { code, at, found: shorten(found), accepted, todo: todo ?? entry?.todo ?? '' };
+  return {
+    code,
+    at,
+    found: printable(shorten(found)),
+    accepted: printable(accepted),
+    todo: printable(todo ?? entry?.todo ?? ''),
+  };
+}
+
+/** Most faults listed of one file. */
+export const FAULTS_MAX = 100;
+
+/**
+ * Faults in the order of their places, never more than {@link FAULTS_MAX} of them; the last then says how many are left.
+ * @param more faults that were counted and not made
+ */
+export function inOrder(faults: readonly Fault[], more = 0): Fault[] {
+  const place = (f: Fault) => [f.line ?? 0, f.column ?? 0] as const;
+  const sorted = [...faults].sort((a, b) => place(a)[0] - place(b)[0] || place(a)[1] - place(b)[1]);
+  const left = Math.max(0, sorted.length - FAULTS_MAX) + more;
+  if (left === 0) return sorted;
+  const last = sorted[FAULTS_MAX - 1];
+  const rest = fault(
+    'DOSSIER_MORE',
+    '',
+    left === 1 ? 'one more fault' : `${left} more faults`,
+    'a file without faults',
+  );
+  const { line = 1, column = 1 } = last ?? {};
+  return [...sorted.slice(0, FAULTS_MAX), { ...rest, at: last?.at ?? '', line, column }];
 }
 
 /** A fault as a sentence for people: where, what was found, what is accepted, what to do. */
 export function wordFault(f: Fault): string {
-  const where = f.line === undefined ? f.at || '/' : `${f.at || '/'} (line ${f.line}, column ${f.column})`;
+  const at = printable(shorten(f.at)) || '/';
+  const where = f.line === undefined ? at : `${at} (line ${f.line}, column ${f.column})`;
   return `At ${where}: found ${f.found}. Accepted: ${f.accepted}. ${f.todo} [${f.code}]`;
 }
 
@@ -130,11 +165,16 @@ function shorten(text: string): string {
   return text.length > 120 ? `${text.slice(0, 117)}…` : text;
 }
 
+/** Characters that act on a terminal, are invisible or are broken, as their numbers: a message cannot be forged by what it quotes. */
+function printable(text: string): string {
+  return text.replaceAll(/(?! )[\p{C}\p{Z}]/gu, (c) => `\\u{${(c.codePointAt(0) ?? 0).toString(16)}}`);
+}
+
 /** Shows a JSON value in a message. */
 export function show(value: unknown): string {
   if (value === undefined) return 'nothing';
   if (typeof value === 'string') return `"${value}"`;
-  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (Array.isArray(value)) return value.length === 0 ? 'an empty list' : `a list of ${value.length}`;
   if (typeof value === 'object' && value !== null) return 'an object';
   return String(value);
 }

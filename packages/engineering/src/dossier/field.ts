@@ -1,7 +1,10 @@
 /** A quantity as a field of the schema: parsed, bounded and documented from its facts. */
 import * as z from 'zod';
 import { parseQuantity } from '../quantity/quantity.ts';
-import type { Quantity } from '../quantity/shapes.ts';
+import type { Quantity, QuantityFault } from '../quantity/shapes.ts';
+import { formatPlain } from '../quantity/show.ts';
+import { ACCEPTS } from './accepts.ts';
+import type { QuantityFacts } from './facts/facts.ts';
 import { factsOf, type QuantityId } from './facts/quantities.ts';
 
 /** Where a value comes from. */
@@ -25,13 +28,34 @@ const statement = z.union([
   }),
 ]);
 
+/** Reads a quantity text by its facts; a doubt wider than all that is possible is refused with the value. */
+export function readQuantity(text: string, facts: QuantityFacts) {
+  const reading = parseQuantity(text, facts.unit, facts);
+  if (!reading.ok) return reading;
+  const fault = doubtFault(reading.quantity, facts);
+  return fault ? ({ ok: false, fault } as const) : reading;
+}
+
+/** Such a doubt says nothing, and a spread so wide is nowhere near the bell curve that it is drawn from. */
+function doubtFault({ doubt, spread, text }: Quantity, facts: QuantityFacts): QuantityFault | undefined {
+  const [low, high] = [facts.above ?? facts.from, facts.below ?? facts.to];
+  if (spread === 'rectangular' || low === undefined || high === undefined || doubt <= high - low) return undefined;
+  const range = `${formatPlain(low, facts.unit)} … ${formatPlain(high, facts.unit)}`;
+  return {
+    code: 'QUANTITY_LIMITS',
+    found: text.trim(),
+    accepted: [`a doubt no wider than all that is possible, ${range}`],
+    hint: 'Write a smaller doubt, or leave the quantity out where nothing is known of it.',
+  };
+}
+
 /** The schema of one quantity: a text, or an object with a text, a basis and a remark. */
 export function field(id: QuantityId) {
   const facts = factsOf(id);
   return statement
     .transform((stated, context): Stated => {
       const text = typeof stated === 'string' ? stated : stated.value;
-      const reading = parseQuantity(text, facts.unit, facts);
+      const reading = readQuantity(text, facts);
       if (!reading.ok) {
         context.addIssue({
           code: 'custom',
@@ -49,7 +73,18 @@ export function field(id: QuantityId) {
         ...(remark === undefined ? {} : { remark }),
       };
     })
-    .meta({ title: `${facts.title} [${facts.unit}]`, description: facts.how });
+    .meta({ title: `${facts.title} [${facts.unit}]`, description: facts.how })
+    .register(ACCEPTS, {
+      accepted: `a quantity such as "${exampleIn(facts.unit)}", or an object with "value", "basis" and "remark"`,
+      unit: facts.unit,
+      how: facts.how,
+    });
+}
+
+/** A percentage of a temperature or of a level means nothing. */
+function exampleIn(unit: string): string {
+  const doubt = unit === '°C' ? '1 K' : unit.startsWith('dB') ? '1 dB' : '5 %';
+  return unit === '1' ? `3.2 ± ${doubt}` : `3.2 ${unit} ± ${doubt}`;
 }
 
 export type Field = ReturnType<typeof field>;

@@ -1,80 +1,136 @@
 /** Turns what the schema library finds wrong into faults of our own catalogue. */
 import type * as z from 'zod';
 import type { QuantityFault } from '../quantity/shapes.ts';
-import { type Fault, fault, show } from './faults.ts';
+import { ACCEPTS, type Accepts } from './accepts.ts';
+import { FAULTS_MAX, type Fault, fault, show } from './faults.ts';
 import { pointer } from './locate.ts';
+import { perhaps } from './near.ts';
+import { aKind, PART_SCHEMAS } from './schema/parts.ts';
+import { isOptional, keysAt, required, schemasAt, valueAt } from './schema-walk.ts';
 
 type Path = readonly PropertyKey[];
 type Issue = z.core.$ZodIssue;
 
-const A_QUANTITY = 'a quantity such as "1.62 kg ± 5 g", or an object with "value", "basis" and "remark"';
+/** Where an issue stands: the whole value and its schema, and the path within. */
+interface Place {
+  readonly value: unknown;
+  readonly schema: z.ZodType;
+  readonly path: Path;
+  readonly at: string;
+  readonly found: unknown;
+  /** So much is wrong that no hint will be read: none is sought. */
+  readonly crowded: boolean;
+}
 
 /** The faults of a value against its schema. */
 export function faultsOf(issues: readonly Issue[], value: unknown, schema: z.ZodType): Fault[] {
-  return issues.flatMap((issue) => faultsOfIssue(issue, value, schema, []));
+  const crowded = issues.reduce((sum, issue) => sum + countOf(issue), 0) > FAULTS_MAX;
+  const faults = issues.flatMap((issue) => faultsOfIssue(issue, value, schema, [], crowded));
+  // A number far out breaks two bounds, that of its type and that of the key: the later one is the narrower.
+  const byPlace = new Map(faults.map((f) => [`${f.code} ${f.at}`, f]));
+  return [...byPlace.values()];
 }
 
-function faultsOfIssue(issue: Issue, value: unknown, schema: z.ZodType, base: Path): Fault[] {
+function countOf(issue: Issue): number {
+  if (issue.code === 'unrecognized_keys') return issue.keys.length;
+  if (issue.code !== 'invalid_union') return 1;
+  return issue.errors.flat().reduce((sum, inner) => sum + countOf(inner), 1);
+}
+
+function faultsOfIssue(issue: Issue, value: unknown, schema: z.ZodType, base: Path, crowded: boolean): Fault[] {
   const path = [...base, ...issue.path];
-  const found = valueAt(value, path);
-  const at = pointer(path);
+  const place: Place = { value, schema, path, at: pointer(path), found: valueAt(value, path), crowded };
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) =>
-        fault('DOSSIER_KEY_UNKNOWN', pointer([...path, key]), `the key "${key}"`, acceptedKeys(schema, path, found)),
-      );
+      return unknownKeys(issue.keys, place);
     case 'invalid_type':
-      return found === undefined
-        ? [fault('DOSSIER_KEY_MISSING', at, 'nothing', words(issue.expected))]
-        : [fault('DOSSIER_TYPE', at, show(found), words(issue.expected))];
+      return [notAccepted(place, words(issue.expected))];
     case 'invalid_value':
-      return [
-        found === undefined
-          ? fault('DOSSIER_KEY_MISSING', at, 'nothing', issue.values.map(String).join(', '))
-          : fault(
-              path.at(-1) === 'format' ? 'DOSSIER_FORMAT' : 'DOSSIER_VALUE',
-              at,
-              show(found),
-              issue.values.map(String).join(', '),
-            ),
-      ];
+      return [notOneOf(place, issue.values.map(String))];
     case 'invalid_union':
-      return faultsOfUnion(issue, value, schema, path, found);
-    case 'custom': {
-      const known = issue.params?.quantityFault as QuantityFault | undefined;
-      return known
-        ? [fault(known.code, at, `"${String(issue.params?.text)}"`, known.accepted.join(', '), known.hint)]
-        : [fault(found === undefined ? 'DOSSIER_KEY_MISSING' : 'DOSSIER_VALUE', at, show(found), issue.message)];
-    }
+      return faultsOfUnion(issue, place);
+    case 'too_small':
+      return [outOfBounds(place, boundText(issue.origin, issue.minimum, issue.inclusive === false, 'least'))];
+    case 'too_big':
+      return [outOfBounds(place, boundText(issue.origin, issue.maximum, issue.inclusive === false, 'most'))];
+    case 'invalid_format':
+      return [outOfBounds(place, issue.format === 'date' ? 'a date such as 2024-05-31' : issue.message)];
+    case 'custom':
+      return [custom(issue, place)];
     default:
-      return [fault('DOSSIER_VALUE', at, show(found), issue.message)];
+      return [outOfBounds(place, issue.message)];
   }
 }
 
-/** Of a union only the branch that fits the kind of value speaks; the others would confuse. */
-function faultsOfUnion(
-  issue: z.core.$ZodIssueInvalidUnion,
-  value: unknown,
-  schema: z.ZodType,
-  path: Path,
-  found: unknown,
-): Fault[] {
-  if (found === undefined) return [fault('DOSSIER_KEY_MISSING', pointer(path), 'nothing', A_QUANTITY)];
-  const isObject = typeof found === 'object' && found !== null && !Array.isArray(found);
-  const branch = issue.errors.find((issues) => issues.some((inner) => inner.path.length > 0 || isOfObject(inner)));
-  if (isObject && branch) return branch.flatMap((inner) => faultsOfIssue(inner, value, schema, path));
-  const accepted =
-    'note' in issue && issue.note === 'No matching discriminator'
-      ? `one of ${discriminators(schema, path)}`
-      : 'a quantity text such as "1.62 kg ± 5 g", the id of a part, or an object';
-  return [fault(isObject ? 'DOSSIER_VALUE' : 'DOSSIER_TYPE', pointer(path), show(found), accepted)];
+const outOfBounds = ({ at, found }: Place, accepted: string) => fault('DOSSIER_VALUE', at, show(found), accepted);
+
+function unknownKeys(keys: readonly string[], { value, schema, path, crowded }: Place): Fault[] {
+  const known = keysAt(schema, path, value);
+  const accepted = known.join(', ');
+  return keys.map((key) => {
+    const hint = crowded ? undefined : perhaps(key, known);
+    return fault('DOSSIER_KEY_UNKNOWN', pointer([...path, key]), `the key "${key}"`, accepted, hint);
+  });
 }
 
-const isOfObject = (issue: Issue) => issue.code === 'unrecognized_keys';
+function custom(issue: Extract<Issue, { code: 'custom' }>, place: Place): Fault {
+  const known = issue.params?.quantityFault as QuantityFault | undefined;
+  if (known === undefined) return notAccepted(place, issue.message);
+  return fault(known.code, place.at, `"${String(issue.params?.text)}"`, known.accepted.join(', '), known.hint);
+}
+
+/** The fault of a value that is absent, or of a kind that is not accepted. */
+function notAccepted({ value, schema, path, at, found }: Place, accepted: string): Fault {
+  const here = schemasAt(schema, path, value);
+  const said = here.map((inner) => ACCEPTS.get(required(inner))).find((words) => words !== undefined);
+  const wanted = said?.accepted ?? accepted;
+  if (found === undefined) return missing(at, wanted, said);
+  if (found === null && here.some(isOptional)) {
+    return fault('DOSSIER_TYPE', at, show(found), wanted, 'Leave the key out where nothing is known.');
+  }
+  if (typeof found === 'number' && said?.unit !== undefined) {
+    const hint =
+      said.unit === '1'
+        ? `Write a text: "${found}".`
+        : `Write a text with its unit: "${found} ${said.unit}", if ${said.unit} is meant.`;
+    return fault('DOSSIER_TYPE', at, show(found), wanted, hint);
+  }
+  return fault('DOSSIER_TYPE', at, show(found), wanted);
+}
+
+function missing(at: string, wanted: string, said: Accepts | undefined): Fault {
+  const todo = said?.how === undefined ? undefined : `Add it. ${said.how}`;
+  return fault('DOSSIER_KEY_MISSING', at, 'nothing', wanted, todo);
+}
+
+function notOneOf(place: Place, values: readonly string[]): Fault {
+  const { at, found, path, crowded } = place;
+  const accepted = values.join(', ');
+  if (found === undefined) return missing(at, accepted, undefined);
+  if (path.length === 1 && path[0] === 'format') return fault('DOSSIER_FORMAT', at, show(found), accepted);
+  return fault('DOSSIER_VALUE', at, show(found), accepted, crowded ? undefined : perhaps(found, values));
+}
+
+/** Of a union only the branch that fits the kind of value speaks; the others would confuse. */
+function faultsOfUnion(issue: z.core.$ZodIssueInvalidUnion, place: Place): Fault[] {
+  const { value, schema, path, at, found } = place;
+  if ('options' in issue && Array.isArray(issue.options)) return [notOneOf(place, issue.options.map(String))];
+  const isObject = typeof found === 'object' && found !== null && !Array.isArray(found);
+  const branch = isObject ? issue.errors.find((issues) => !issues.some(isOtherKind)) : undefined;
+  if (branch === undefined) return [notAccepted(place, 'another kind of value')];
+  const wrongKind = branch.find((inner) => inner.code === 'invalid_value' && inner.path[0] === 'kind');
+  const kind = valueAt(found, ['kind']);
+  if (wrongKind?.code === 'invalid_value' && typeof kind === 'string' && Object.hasOwn(PART_SCHEMAS, kind)) {
+    return [fault('PART_KIND', `${at}/kind`, aKind(kind), aKind(wrongKind.values.join(', ')))];
+  }
+  return branch.flatMap((inner) => faultsOfIssue(inner, value, schema, path, place.crowded));
+}
+
+const isOtherKind = (issue: Issue) => issue.path.length === 0 && issue.code === 'invalid_type';
 
 function words(expected: string): string {
   const articles: Record<string, string> = {
-    string: 'a text',
+    string: 'a text in double quotes',
     number: 'a number',
     int: 'a whole number',
     boolean: 'true or false',
@@ -84,59 +140,11 @@ function words(expected: string): string {
   return articles[expected] ?? expected;
 }
 
-function valueAt(value: unknown, path: Path): unknown {
-  return path.reduce<unknown>(
-    (inner, step) =>
-      typeof inner === 'object' && inner !== null && Object.hasOwn(inner, step)
-        ? (inner as Record<PropertyKey, unknown>)[step]
-        : undefined,
-    value,
-  );
-}
-
-interface Definition {
-  type: string;
-  shape?: Record<string, z.ZodType>;
-  innerType?: z.ZodType;
-  element?: z.ZodType;
-  options?: readonly z.ZodType[];
-  in?: z.ZodType;
-  discriminator?: string;
-}
-const definition = (schema: z.ZodType) => schema.def as unknown as Definition;
-
-/** The object schemas that stand at a path, unions opened. */
-function schemasAt(schema: z.ZodType, path: Path): z.ZodType[] {
-  const def = definition(schema);
-  if (def.type === 'optional' && def.innerType) return schemasAt(def.innerType, path);
-  if (def.type === 'pipe' && def.in) return schemasAt(def.in, path);
-  if (def.type === 'union') return (def.options ?? []).flatMap((option) => schemasAt(option, path));
-  const [step, ...rest] = path;
-  if (step === undefined) return [schema];
-  if (def.type === 'array' && def.element) return schemasAt(def.element, rest);
-  const inner = def.shape && Object.hasOwn(def.shape, step) ? def.shape[String(step)] : undefined;
-  return inner ? schemasAt(inner, rest) : [];
-}
-
-function acceptedKeys(schema: z.ZodType, path: Path, found: unknown): string {
-  const shapes = schemasAt(schema, path).flatMap((inner) => {
-    const { shape } = definition(inner);
-    return shape ? [shape] : [];
-  });
-  const kind = valueAt(found, ['kind']);
-  const fitting = shapes.filter((shape) => {
-    const literal = shape.kind && (definition(shape.kind) as unknown as { values?: unknown[] }).values;
-    return !literal || literal.includes(kind);
-  });
-  const keys = new Set((fitting.length > 0 ? fitting : shapes).flatMap((shape) => Object.keys(shape)));
-  return [...keys].join(', ');
-}
-
-function discriminators(schema: z.ZodType, path: Path): string {
-  const kinds = schemasAt(schema, path).flatMap(
-    (inner) =>
-      (definition(definition(inner).shape?.kind ?? inner) as unknown as { values?: unknown[] }).values?.map(String) ??
-      [],
-  );
-  return [...new Set(kinds)].join(', ');
+function boundText(origin: string, bound: number | bigint, excluded: boolean, end: 'least' | 'most'): string {
+  if (origin === 'string' || origin === 'array') {
+    const unit = origin === 'string' ? 'character' : 'value';
+    return `at ${end} ${bound} ${unit}${Number(bound) === 1 ? '' : 's'}`;
+  }
+  if (end === 'least') return excluded ? `a number above ${bound}` : `a number from ${bound}`;
+  return excluded ? `a number below ${bound}` : `a number up to ${bound}`;
 }

@@ -1,11 +1,9 @@
 /** Reads JSON text so that every later fault can be located: line and column of any JSON pointer. */
-import { findNodeAtLocation, type Node, type ParseError, parseTree, printParseErrorCode } from 'jsonc-parser';
-import { type Fault, fault } from './faults.ts';
+import { FAULTS_MAX, type Fault, fault, inOrder } from './faults.ts';
+import { type JsonNode, type Oddity, parseJson } from './json-text.ts';
 
 /** Longest dossier or shelf file read [characters]. */
 const LENGTH_MAX = 2_000_000;
-/** Deepest nesting read. */
-const DEPTH_MAX = 40;
 
 /** A text that is JSON, with the means to find places in it. */
 export interface Located {
@@ -24,7 +22,7 @@ export function pointer(path: readonly PropertyKey[]): string {
 }
 
 /** The path a JSON pointer names. List indices stay texts. */
-function pathOf(at: string): string[] {
+export function pathOf(at: string): string[] {
   return at
     .split('/')
     .slice(1)
@@ -32,89 +30,70 @@ function pathOf(at: string): string[] {
 }
 
 /**
- * Reads a JSON text (RFC 8259; no comments, no trailing commas, no key twice in one object).
+ * Reads a JSON text: no comments, no trailing commas, no key twice in one object, no number beyond what a computer
+ * holds, no broken characters. A byte order mark before it is passed over.
  * @returns the value and a locator, or every fault of the text
  */
 export function readJson(text: string): LocatedReading {
-  if (text.length > LENGTH_MAX) {
-    return { ok: false, faults: [fault('DOSSIER_TOO_LARGE', '', `${text.length} characters`, `up to ${LENGTH_MAX}`)] };
+  const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  if (plain.length > LENGTH_MAX) {
+    const large = fault('DOSSIER_TOO_LARGE', '', `${plain.length} characters`, `up to ${LENGTH_MAX}`);
+    return { ok: false, faults: [{ ...large, line: 1, column: 1 }] };
   }
-  if (depthOf(text) > DEPTH_MAX) {
-    return { ok: false, faults: [fault('DOSSIER_TOO_DEEP', '', 'deep nesting', `up to ${DEPTH_MAX} levels`)] };
+  const position = positions(plain);
+  const reading = parseJson(plain, FAULTS_MAX);
+  if (!reading.ok) {
+    const { code, offset, found, accepted, todo } = reading.fault;
+    return {
+      ok: false,
+      faults: [{ ...fault(code, pointer(reading.path), found, accepted, todo), ...position(offset) }],
+    };
   }
-  const errors: ParseError[] = [];
-  const tree = parseTree(text, errors, { disallowComments: true, allowTrailingComma: false });
-  const position = positions(text);
-  const first = errors[0];
-  if (tree === undefined || first !== undefined) {
-    const offset = first?.offset ?? 0;
-    const found = text.slice(offset, offset + 20).trim() || 'the end of the text';
-    const reason = first === undefined ? 'a JSON value' : `JSON (${printParseErrorCode(first.error)})`;
-    return { ok: false, faults: [{ ...fault('DOSSIER_NOT_JSON', '', found, reason), ...position(offset) }] };
+  const { root, oddities, more } = reading;
+  if (oddities.length > 0) {
+    const faults = oddities.map((oddity) => ({ ...faultOfOddity(oddity), ...position(oddity.offset) }));
+    return { ok: false, faults: inOrder(faults, more) };
   }
-  let value: unknown;
-  try {
-    value = JSON.parse(text);
-  } catch (error) {
-    return { ok: false, faults: [fault('DOSSIER_NOT_JSON', '', (error as Error).message, 'JSON')] };
-  }
-  const duplicates = duplicateKeys(tree, []).map(({ path, node }) => ({
-    ...fault('DOSSIER_DUPLICATE_KEY', pointer(path), 'this key a second time', 'each key once'),
-    ...position(node.offset),
-  }));
-  if (duplicates.length > 0) return { ok: false, faults: duplicates };
-  return { ok: true, located: { value, locate: (f) => ({ ...f, ...position(offsetOf(tree, f.at)) }) } };
+  return { ok: true, located: { value: root.value, locate: (f) => ({ ...f, ...position(offsetOf(root, f.at)) }) } };
 }
 
-/** Nesting depth by counting brackets outside strings: cheap, and safe before a recursive parse. */
-function depthOf(text: string): number {
-  let depth = 0;
-  let deepest = 0;
-  let inString = false;
-  for (let i = 0; i < text.length; i++) {
-    const c = text[i];
-    if (inString) {
-      if (c === '\\') i++;
-      else if (c === '"') inString = false;
-    } else if (c === '"') inString = true;
-    else if (c === '{' || c === '[') deepest = Math.max(deepest, ++depth);
-    else if (c === '}' || c === ']') depth--;
+function faultOfOddity({ kind, path, found }: Oddity): Fault {
+  const at = pointer(path);
+  switch (kind) {
+    case 'key twice':
+      return fault('DOSSIER_DUPLICATE_KEY', at, found, 'each key once');
+    case 'not finite':
+      return fault('DOSSIER_VALUE', at, found, 'a finite number', 'Write a smaller number.');
+    case 'not text': {
+      const code = `U+${(found.codePointAt(0) ?? 0).toString(16).toUpperCase().padStart(4, '0')}`;
+      const accepted = 'whole characters that can be printed';
+      return fault('DOSSIER_VALUE', at, `the character ${code}`, accepted, 'Take this character out of the text.');
+    }
   }
-  return deepest;
 }
 
-/** Line and column of an offset, from 1. */
+/** Line and column of an offset, from 1. Lines end as on any system; columns count UTF-16 units, as editors do. */
 function positions(text: string): (offset: number) => { line: number; column: number } {
+  let starts: number[] | undefined;
   return (offset) => {
-    const before = text.slice(0, offset);
-    const line = before.split('\n').length;
-    return { line, column: offset - before.lastIndexOf('\n') };
+    starts ??= [0, ...[...text.matchAll(/\r\n|\r|\n/g)].map((end) => end.index + end[0].length)];
+    let [low, high] = [0, starts.length];
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((starts[middle] ?? 0) <= offset) low = middle;
+      else high = middle;
+    }
+    return { line: low + 1, column: offset - (starts[low] ?? 0) + 1 };
   };
 }
 
-function duplicateKeys(node: Node, path: string[]): { path: string[]; node: Node }[] {
-  if (node.type === 'array') {
-    return (node.children ?? []).flatMap((child, i) => duplicateKeys(child, [...path, String(i)]));
-  }
-  if (node.type !== 'object') return [];
-  const seen = new Set<string>();
-  return (node.children ?? []).flatMap((property) => {
-    const [key, child] = property.children ?? [];
-    if (key === undefined || child === undefined) return [];
-    const here = [...path, String(key.value)];
-    const twice = seen.has(String(key.value)) ? [{ path: here, node: key }] : [];
-    seen.add(String(key.value));
-    return [...twice, ...duplicateKeys(child, here)];
-  });
-}
-
 /** Offset of the place a pointer names, or of the nearest place above it that exists. */
-function offsetOf(tree: Node, at: string): number {
-  const path = pathOf(at);
-  for (let length = path.length; length >= 0; length--) {
-    const steps = path.slice(0, length).map((step) => (/^\d+$/.test(step) ? Number(step) : step));
-    const node = findNodeAtLocation(tree, steps) ?? findNodeAtLocation(tree, path.slice(0, length));
-    if (node) return (node.parent?.type === 'property' ? node.parent : node).offset;
+function offsetOf(root: JsonNode, at: string): number {
+  let node = root;
+  for (const step of pathOf(at)) {
+    const inner = node.members?.get(step) ?? (/^\d+$/.test(step) ? node.items?.[Number(step)] : undefined);
+    if (inner === undefined) break;
+    node = inner;
   }
-  return 0;
+  return node.offset;
 }

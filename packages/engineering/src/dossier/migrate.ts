@@ -16,7 +16,10 @@ export function migrate(value: unknown): Migration {
   const format = dossier.format;
   if (format === undefined) return { ok: true, value };
   if (typeof format !== 'number' || !Number.isInteger(format) || format < 1 || format > DOSSIER_FORMAT) {
-    return { ok: false, fault: fault('DOSSIER_FORMAT', '/format', show(format), `1 to ${DOSSIER_FORMAT}`) };
+    const accepted = Array.from({ length: DOSSIER_FORMAT }, (_, i) => i + 1).join(', ');
+    const newer = typeof format === 'number' && format > DOSSIER_FORMAT;
+    const todo = newer ? undefined : `Write ${DOSSIER_FORMAT}.`;
+    return { ok: false, fault: fault('DOSSIER_FORMAT', '/format', show(format), accepted, todo) };
   }
   for (let from = format; from < DOSSIER_FORMAT; from++) {
     const step = STEPS[from];

@@ -9,7 +9,8 @@ export function refusalOf(name: string): string | undefined {
   return Object.hasOwn(REFUSED_SURFACES, name) ? REFUSED_SURFACES[name as keyof typeof REFUSED_SURFACES] : undefined;
 }
 
-type GroundId = 'ground.rolling' | 'ground.rollingWorst' | 'ground.adhesion' | 'ground.adhesionWorst';
+/** Quantities of the ground that the table of surfaces knows. */
+export type GroundId = 'ground.rolling' | 'ground.rollingWorst' | 'ground.adhesion' | 'ground.adhesionWorst';
 
 /** Coefficients to three decimals: the table itself has no more. */
 const range = (low: number, high: number) => `${low.toFixed(3)} … ${high.toFixed(3)}`;

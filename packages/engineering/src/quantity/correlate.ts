@@ -19,7 +19,7 @@ const ROUNDING = 1e-9;
  */
 export function correlated(orders: readonly Int32Array[], wanted: Correlation): Int32Array[] {
   const target = choleskyOf(wanted.matrix);
-  if (!target) throw new RangeError(`The correlations of ${wanted.ids.join(', ')} contradict one another.`);
+  if (!target) throw new RangeError(`The correlation matrix of ${wanted.ids.join(', ')} contradicts itself.`);
   const scores = orders.map(standardScores);
   const found = scores.map((a) => scores.map((b) => (a === b ? 1 : correlation(a, b))));
   const present = choleskyOf(found);
@@ -39,7 +39,7 @@ export function matrixFault({ ids, matrix }: Correlation): string | undefined {
       if (Math.abs(r - (matrix[j]?.[i] ?? Number.NaN)) > ROUNDING) return 'is not symmetrical';
     }
   }
-  return undefined;
+  return choleskyOf(matrix) ? undefined : 'contradicts itself';
 }
 
 /** Lower triangle L with L·Lᵀ = the matrix; none where the matrix has a negative direction. */
@@ -101,7 +101,7 @@ function mixed(weights: readonly number[], columns: readonly Float64Array[], cou
 }
 
 /** Rank, from 0, of each value among all. */
-function ranksOf(values: Float64Array): Int32Array {
+export function ranksOf(values: Float64Array): Int32Array {
   const bySize = Int32Array.from(values, (_, i) => i).sort((a, b) => (values[a] ?? 0) - (values[b] ?? 0));
   const ranks = new Int32Array(values.length);
   for (let rank = 0; rank < bySize.length; rank++) ranks[bySize[rank] ?? 0] = rank;

@@ -65,7 +65,7 @@ export function nearestUnits(text: string, wanted: Unit): string[] {
 }
 
 /** Letters to insert, delete or replace to make one text into the other (Levenshtein 1966). */
-function editSteps(a: string, b: string): number {
+export function editSteps(a: string, b: string): number {
   let above = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const here = [i];

@@ -11,7 +11,7 @@ export const driveFacts = facts({
     unit: 'V',
     is: 'doubt',
     above: 0.5,
-    to: 60,
+    to: 100,
     how: 'Label of the motor; without one, what the original pack gives under load.',
     otherwise: (t) => assume(`${nominalOf(t)} V ± 8 %`, 'taken as the nominal voltage of the original pack'),
   },
@@ -36,7 +36,7 @@ export const driveFacts = facts({
     unit: 'V',
     is: 'doubt',
     above: 0.1,
-    to: 60,
+    to: 100,
     how: 'Multimeter across the motor while it is held.',
   },
   'motor.stallTorque': {
@@ -68,7 +68,7 @@ export const driveFacts = facts({
     unit: 'V',
     is: 'doubt',
     above: 0.1,
-    to: 60,
+    to: 100,
     how: 'Multimeter across the motor while it runs free.',
     otherwise: (t) =>
       assume(`${nominalOf(t)} V ± 12 %`, 'the test was taken to be run on the original pack; voltage not written down'),

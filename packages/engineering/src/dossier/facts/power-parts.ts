@@ -74,7 +74,6 @@ export const chargerFacts = facts({
     above: 0.001,
     to: 10,
     how: SHEET,
-    otherwise: assume('0.1 A ± 50 %', 'a tenth to a twentieth of the charge current is usual'),
   },
   'charger.sourcePower': {
     title: 'power its source can give',

@@ -1,38 +1,31 @@
 /** The schema of the conversion: parts, places, wiring, settings. */
 import * as z from 'zod';
+import { ACCEPTS } from '../accepts.ts';
 import type { Placed } from '../facts/build.ts';
 import { field, may, need } from '../field.ts';
-import {
-  aerialSchema,
-  bridgeSchema,
-  cameraSchema,
-  chargerSchema,
-  computerSchema,
-  connectorSchema,
-  converterSchema,
-  enclosureSchema,
-  fuseSchema,
-  modemSchema,
-  packSchema,
-  servoSchema,
-  wireSchema,
-} from './parts.ts';
+import { aKind, PART_SCHEMAS, type PartKind } from './parts.ts';
 
 /** A part: the id of one on the shelf, or described in place. */
-const part = <S extends z.ZodType>(schema: S) => z.union([z.string().min(1).max(60), schema]);
+const part = <K extends PartKind>(kind: K) => {
+  const schema = z.union([z.string().min(1).max(60), PART_SCHEMAS[kind]]);
+  ACCEPTS.add(schema, {
+    accepted: `the id of ${aKind(kind)} on the shelf, or ${aKind(kind)} described in place: { … }`,
+  });
+  return schema;
+};
 
 const partsSchema = z.strictObject({
-  pack: part(packSchema),
-  converter: part(converterSchema),
-  bridge: part(bridgeSchema),
-  computer: part(computerSchema),
-  camera: part(cameraSchema),
-  modem: part(modemSchema),
-  aerial: part(aerialSchema),
-  fuse: part(fuseSchema),
-  charger: part(chargerSchema),
-  servo: part(servoSchema).optional(),
-  enclosure: part(enclosureSchema).optional(),
+  pack: part('pack'),
+  converter: part('converter'),
+  bridge: part('bridge'),
+  computer: part('computer'),
+  camera: part('camera'),
+  modem: part('modem'),
+  aerial: part('aerial'),
+  fuse: part('fuse'),
+  charger: part('charger'),
+  servo: part('servo').optional(),
+  enclosure: part('enclosure').optional(),
 });
 
 const place = z
@@ -54,9 +47,9 @@ const placesSchema = z.strictObject({
 } satisfies Record<Placed, typeof place>);
 
 const run = z.strictObject({
-  wire: part(wireSchema),
+  wire: part('wire'),
   length: field('run.pack.length').optional(),
-  connector: part(connectorSchema),
+  connector: part('connector'),
   /** Mated contact pairs in the loop, out and back together. */
   pairs: z.int().min(0).max(20),
 });

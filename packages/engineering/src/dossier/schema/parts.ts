@@ -60,7 +60,8 @@ export const bridgeSchema = z
       'bridge.dropTwoAmpere',
       'bridge.onResistance',
       'bridge.junctionMax',
-      'bridge.edgeTime', 'bridge.timeConstant',
+      'bridge.edgeTime',
+      'bridge.timeConstant',
     ),
   })
   .superRefine((bridge, context) => {
@@ -182,6 +183,9 @@ export const PART_SCHEMAS = {
 
 export type PartKind = keyof typeof PART_SCHEMAS;
 export const PART_KINDS = Object.keys(PART_SCHEMAS) as PartKind[];
+
+/** The kind with its article, for messages. */
+export const aKind = (kind: string) => `${/^[aeiou]/.test(kind) ? 'an' : 'a'} ${kind}`;
 
 /** A part of a kind, read. */
 export type PartOf<K extends PartKind> = z.output<(typeof PART_SCHEMAS)[K]>;
