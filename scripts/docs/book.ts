@@ -4,6 +4,7 @@ import * as laws from '@longrein/laws';
 import { type AnyLaw, type Argument, acceptedRange, isLaw } from '@longrein/laws';
 import { type CheckKind, type CheckResult, type Checks, runRow } from '@longrein/laws/check';
 import { quantityBook } from '../../packages/engineering/src/quantity/book.ts';
+import { circuitsBook } from '../../packages/laws/src/circuits/book.ts';
 import { conductorsBook } from '../../packages/laws/src/conductors/book.ts';
 import { driveBook } from '../../packages/laws/src/drive/book.ts';
 import { heatBook } from '../../packages/laws/src/heat/book.ts';
@@ -30,6 +31,7 @@ const SUBJECTS: readonly Subject[] = [
   { folder: 'motion', title: 'Motion, stability and soft ground', book: motionBook },
   { folder: 'link', title: 'Radio link', book: linkBook },
   { folder: 'picture', title: 'Picture and sight', book: pictureBook },
+  { folder: 'circuits', title: 'Whole circuits, several laws at once', book: circuitsBook },
   { folder: 'quantity', title: 'Quantities, cases and doubt', book: quantityBook },
 ];
 
@@ -47,9 +49,11 @@ interface Group {
   readonly rows: readonly (CheckResult & { readonly because?: string })[];
 }
 
+type Full = Subject & { readonly groups: readonly Group[] };
+
 /** @throws Error where the book holds checks that no page shows */
 export function bookOfChecks(): Page[] {
-  const subjects = SUBJECTS.map((subject) => ({ ...subject, groups: groupsOf(subject.book) }));
+  const subjects = fullSubjects();
   const paged = new Set(SUBJECTS.flatMap((subject) => subject.book));
   const lost = book.filter((checks) => !paged.has(checks)).map((checks) => checks.law);
   if (lost.length > 0) throw new Error(`no page of the book of checks shows ${lost.join(', ')}`);
@@ -59,34 +63,48 @@ export function bookOfChecks(): Page[] {
   ];
 }
 
-/** Where the page of a law is, from the folder docs/; nothing for a law without checks. */
+/** Where a law and its rows are printed, from the folder docs/, by the id of the law. */
 export function lawLinks(): ReadonlyMap<string, string> {
   return new Map(
-    SUBJECTS.flatMap(({ folder, book: here }) =>
-      groupsOf(here)
+    fullSubjects().flatMap(({ folder, groups }) =>
+      groups
         .filter((group) => group.of !== undefined)
         .map((group): [string, string] => [group.name, `checks/${folder}.md#${slug(headingOf(group))}`]),
     ),
   );
 }
 
-function groupsOf(checks: readonly Checks[]): Group[] {
-  const groups = new Map<string, Group>();
-  for (const { law, of, rows } of checks) {
-    const done = rows.map((row) => ({
-      ...runRow(law, row),
-      ...(row.because === undefined ? {} : { because: row.because }),
-    }));
-    groups.set(law, { name: law, of, rows: [...(groups.get(law)?.rows ?? []), ...done] });
+/** Every subject with its groups. What is checked in several places is printed in the first. */
+const fullSubjects = once((): Full[] => {
+  const all = SUBJECTS.flatMap((subject) => subject.book.map((checks) => ({ checks, folder: subject.folder })));
+  const groups = new Map<string, { readonly folder: string; readonly group: Group }>();
+  for (const { checks, folder } of all) {
+    const { law, of } = checks;
+    const before = groups.get(law);
+    const rows = [...(before?.group.rows ?? []), ...rowsDone(checks)];
+    groups.set(law, { folder: before?.folder ?? folder, group: { name: law, of, rows } });
   }
-  return [...groups.values()];
+  return SUBJECTS.map((subject) => ({
+    ...subject,
+    groups: [...groups.values()].filter(({ folder }) => folder === subject.folder).map(({ group }) => group),
+  }));
+});
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly value: T } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function rowsDone({ law, rows }: Checks): Group['rows'] {
+  return rows.map((row) => ({ ...runRow(law, row), ...(row.because === undefined ? {} : { because: row.because }) }));
 }
 
 const isSeen = ({ kind }: CheckResult): boolean => kind === 'published' || kind === 'reference library';
 
 const headingOf = ({ name, of }: Group): string => (of ? of.facts.id : name);
-
-type Full = Subject & { readonly groups: readonly Group[] };
 
 function indexPage(subjects: readonly Full[]): string {
   const groups = subjects.flatMap((subject) => subject.groups);

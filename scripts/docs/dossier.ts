@@ -156,9 +156,23 @@ const FOLLOWS: Readonly<Record<string, string>> = {
   'ground.rollingWorst': 'the highest of any surface',
   'ground.adhesion': 'from the surfaces: between the low and the high ends, weighted with their shares',
   'ground.adhesionWorst': 'the lowest of any surface',
+  'charger.tailCurrent': 'a twentieth to a tenth of the charge current',
+};
+
+/** What assumptions are changed to where they would contradict what is stated. */
+const AGREES: Readonly<Record<string, string>> = {
+  'toy.removed': 'of a light toy a fifth of its mass, ± 50 %',
+  'day.coldest': 'or colder, where a stated temperature is',
+  'day.hottest': 'or hotter, where a stated temperature is',
+  'day.usual': 'between the coldest and the hottest',
 };
 
 function assumption(id: QuantityId): string {
+  const agrees = AGREES[id];
+  return agrees === undefined ? usual(id) : `${usual(id)}; ${agrees}`;
+}
+
+function usual(id: QuantityId): string {
   const follows = FOLLOWS[id];
   if (follows !== undefined) return follows;
   const { otherwise } = ALL[id] as QuantityFacts;

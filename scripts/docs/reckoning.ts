@@ -14,6 +14,7 @@ import {
   SUBJECTS,
   SUMS,
 } from '@longrein/engineering';
+import { quantityOf } from '../../packages/engineering/src/dossier/facts/quantities.ts';
 import { PLAIN_LAYOUT } from '../../packages/engineering/src/reckoning/testing.ts';
 import type { Page } from '../tree.ts';
 import { lawLinks } from './book.ts';
@@ -106,16 +107,9 @@ function refLink(ref: Ref, from = ''): string {
 }
 
 /** The facts of an input; axles and wire runs share those of their kind. */
-export function factsOfInput(id: string): QuantityFacts | undefined {
-  const all: Readonly<Record<string, QuantityFacts>> = QUANTITIES;
-  const tail = id.slice(id.lastIndexOf('.') + 1);
-  const shared = {
-    axle: `axle.${tail}`,
-    run: tail.startsWith('contact')
-      ? `connector.${tail.charAt('contact'.length).toLowerCase()}${tail.slice('contact'.length + 1)}`
-      : `wire.${tail}`,
-  }[id.slice(0, id.indexOf('.'))];
-  return all[id] ?? (shared === undefined ? undefined : all[shared]);
+function factsOfInput(id: string): QuantityFacts | undefined {
+  const quantity = quantityOf(id);
+  return quantity && QUANTITIES[quantity];
 }
 
 export function findings(): Page[] {

@@ -1,11 +1,6 @@
 /** The published JSON Schemas, and a way to look into them. */
-import * as z from 'zod';
-import { dossierSchema } from '../../packages/engineering/src/dossier/schema/dossier.ts';
-import { shelfFileSchema } from '../../packages/engineering/src/dossier/schema/parts.ts';
+import { dossierJsonSchema, shelfJsonSchema } from '@longrein/engineering';
 import type { Page } from '../tree.ts';
-
-const dossierJsonSchema = (): object => z.toJSONSchema(dossierSchema, { io: 'input' });
-const shelfJsonSchema = (): object => z.toJSONSchema(shelfFileSchema, { io: 'input' });
 
 export function schemas(): Page[] {
   const text = (schema: object): string => `${JSON.stringify(schema, null, 1)}\n`;
