@@ -7,5 +7,6 @@ export default defineConfig({
   test: {
     include: ['packages/*/src/**/*.test.ts', 'tests/**/*.test.ts'],
     testTimeout: 60_000,
+    hookTimeout: 60_000,
   },
 });
