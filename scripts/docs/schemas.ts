@@ -35,7 +35,7 @@ export interface Key {
 }
 
 /** Looks up the keys of the object at a place such as '/donor/axles/*'; rivals of a choice are taken together. */
-export function keysOf(root: object): (place: string) => readonly Key[] {
+function keysOf(root: object): (place: string) => readonly Key[] {
   const top = root as Node;
   const follow = (node: Node): Node => {
     if (node.$ref === undefined) return node;
@@ -70,4 +70,3 @@ export function keysOf(root: object): (place: string) => readonly Key[] {
 }
 
 export const dossierKeys = keysOf(dossierJsonSchema());
-export const shelfKeys = keysOf(shelfJsonSchema());
