@@ -128,6 +128,35 @@ describe('command lines', () => {
   );
 });
 
+/** The names of all keys of a JSON value. */
+function keysOf(value: unknown): string[] {
+  if (Array.isArray(value)) return value.flatMap(keysOf);
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => [key, ...keysOf(inner)]);
+}
+
+/** The keys that a section of the page on shapes names: `sums[].id` and `.title` name id and title. */
+function keysNamed(command: string): string[] {
+  const section = read('docs/shapes.md').split(`## longrein ${command} --json`)[1]?.split(/^## /m)[0] ?? '';
+  return [...section.matchAll(/`(?:\w+\[\])?(?:\w+\[\])?\.?(\w+)(?:\[\])?`/g)].map((found) => found[1] ?? '');
+}
+
+describe('docs/shapes.md', () => {
+  it.each([
+    ['reckon', ['reckon', 'examples/reedmere/teasel.json', '--cases', CASES, '--json']],
+    ['checks', ['checks', '--law', 'duty-ceiling', '--json']],
+    ['validate', ['validate', OWN.name, '--json']],
+    ['measure-next', ['measure-next', OWN.name, '--cases', '200', '--json']],
+  ])('names every key that longrein %s --json prints', async (command, words) => {
+    const io = capture();
+    await run(io, words);
+    const printed = new Set(keysOf(JSON.parse(io.printed.join('\n'))));
+    const named = keysNamed(command);
+    expect(printed.size).toBeGreaterThan(4);
+    expect([...printed].filter((key) => !named.includes(key))).toEqual([]);
+  });
+});
+
 const MODULES: Readonly<Record<string, unknown>> = {
   '@longrein/laws': laws,
   '@longrein/engineering': engineering,

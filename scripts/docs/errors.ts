@@ -11,7 +11,8 @@ export function errors(): Page[] {
     '# Errors',
     GENERATED,
     `A fault is data first: a code, a place (JSON pointer, and line and column where there is a text), what was found, what is
-accepted, and what to do. It is worded in one place, and every fault of a file is told at once, not only the first:`,
+accepted, and what to do. It is worded in one place, and the faults of a file are told all at once, not only the first;
+where there are very many, the last says how many more:`,
     ['```text', example(), '```'],
     `A program tells faults apart by their codes. A code is never given another meaning; one that is no longer used is not
 used again.`,
