@@ -61,19 +61,23 @@ function day(inputs: Inputs): Assumed[] {
   const [, high] = hot ?? [undefined, most(usually('day.hottest')[1], usual?.[1], cold?.[1])];
   const between = usually('day.usual');
   const [from, to] = [most(between[0], low), least(between[1], high)];
-  const range = from.value <= to.value ? [from, to] : [low, high];
+  const range = from.value <= to.value ? ([from, to] as const) : ([low, high] as const);
   const because = 'not stated: taken so that it agrees with the temperatures that are';
   return [
-    ['day.coldest', changed('day.coldest', low.text, because)],
-    ['day.hottest', changed('day.hottest', high.text, because)],
-    ['day.usual', changed('day.usual', range.map(({ text }) => text).join(' … '), because)],
+    ['day.coldest', changed('day.coldest', [low, low], because)],
+    ['day.hottest', changed('day.hottest', [high, high], because)],
+    ['day.usual', changed('day.usual', range, because)],
   ];
 }
 
+const rangeText = (from: End, to: End) => (from.value === to.value ? to.text : `${from.text} … ${to.text}`);
+
 /** The assumption of the facts where nothing had to be changed, so that it keeps its reason. */
-function changed(id: QuantityId, text: string, because: string): Assumption {
+function changed(id: QuantityId, [from, to]: readonly [End, End], because: string): Assumption {
   const { otherwise } = factsOf(id);
-  return typeof otherwise === 'object' && otherwise.text === text ? otherwise : { text, because };
+  const [low, high] = usually(id);
+  if (typeof otherwise === 'object' && low.value === from.value && high.value === to.value) return otherwise;
+  return { text: rangeText(from, to), because };
 }
 
 /** By the table of surfaces; where measured values stand for one end, the other is not assumed beyond it. */
@@ -85,20 +89,19 @@ function ground(inputs: Inputs, { service }: Dossier): Assumed[] {
   const because = 'as far as the table of surfaces goes without contradicting what is measured';
   return groundOf(service.surfaces).map(([id, table]): Assumed => {
     const [low, high] = ends(assumed(table.text, factsOf(id)));
-    const range = (from: End, to: End) => (from.value === to.value ? to.text : `${from.text} … ${to.text}`);
     const text = {
       'ground.rolling': () => {
         const worst = stated('ground.rollingWorst')?.[1];
-        return range(least(low, worst), least(high, worst));
+        return rangeText(least(low, worst), least(high, worst));
       },
       'ground.rollingWorst': () => most(high, stated('ground.rolling')?.[1]).text,
       'ground.adhesion': () => {
         const worst = stated('ground.adhesionWorst')?.[0];
-        return range(most(low, worst), most(high, worst));
+        return rangeText(most(low, worst), most(high, worst));
       },
       'ground.adhesionWorst': () => least(low, stated('ground.adhesion')?.[0]).text,
     }[id]();
-    const same = text === range(low, high);
+    const same = text === rangeText(low, high);
     return [id, same ? table : { text, because }];
   });
 }
