@@ -5,6 +5,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { band, quantile, quantiles } from './bands.ts';
+import { select } from './select.ts';
 
 const numbers = fc.array(fc.double({ min: -1e6, max: 1e6, noNaN: true }), { minLength: 1, maxLength: 60 });
 const chance = fc.double({ min: 0, max: 1, noNaN: true });
@@ -44,7 +45,44 @@ describe('quantiles', () => {
   });
 });
 
+/** Type 7 by sorting everything: the slow twin. */
+function bySorting(values: readonly number[], p: number): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const h = (sorted.length - 1) * p;
+  const [low = 0, high = 0] = [sorted[Math.floor(h)], sorted[Math.ceil(h)]];
+  return low === high ? low : low + (h - Math.floor(h)) * (high - low);
+}
+
+describe('a place of the sorted order', () => {
+  it('is found without sorting, with nothing greater before it and nothing smaller behind it', () => {
+    const few = fc.array(fc.oneof(fc.integer({ min: 0, max: 5 }), fc.double({ noNaN: true })), { minLength: 1 });
+    fc.assert(
+      fc.property(few, fc.nat(), (values, pick) => {
+        const place = pick % values.length;
+        const sorted = [...values].sort((a, b) => a - b);
+        const arranged = Float64Array.from(values);
+        expect(select(arranged, place, 0, values.length - 1) === sorted[place]).toBe(true);
+        expect(Math.max(...arranged.subarray(0, place + 1)) === sorted[place]).toBe(true);
+        expect(Math.min(...arranged.subarray(place)) === sorted[place]).toBe(true);
+      }),
+    );
+  });
+});
+
 describe('a band', () => {
+  it('is that of a full sorting, for every count and however many are alike', () => {
+    const alike = fc.oneof(fc.integer({ min: -3, max: 3 }), fc.double({ min: -1e3, max: 1e3, noNaN: true }));
+    fc.assert(
+      fc.property(fc.array(alike, { minLength: 1, maxLength: 150 }), (values) => {
+        const found = band(values);
+        expect(Math.abs(found.p5 - bySorting(values, 0.05))).toBe(0);
+        expect(Math.abs(found.p50 - bySorting(values, 0.5))).toBe(0);
+        expect(Math.abs(found.p95 - bySorting(values, 0.95))).toBe(0);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
   it('leaves NaN out and counts it', () => {
     expect(band([Number.NaN, 1, 2, 3, Number.NaN])).toEqual({ p5: 1.1, p50: 2, p95: 2.9, counted: 3, missing: 2 });
   });

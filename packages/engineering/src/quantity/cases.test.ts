@@ -50,6 +50,21 @@ describe('drawn cases', () => {
     );
   });
 
+  it('come with their order: each case stands at the place that sorting its values gives it', () => {
+    const limits = fc.constantFrom<Limits>({}, { above: 0 }, { from: 2, to: 3.5 }, { below: 1 });
+    fc.assert(
+      fc.property(spreads, fc.integer({ min: 1, max: 300 }), fc.nat(), limits, (spread, count, seed, cut) => {
+        const one = input('x', 3, 2, spread, spread === 'rectangular' ? {} : cut);
+        const drawn = drawCases([one], { cases: count, seed }).columns.get('x');
+        const byPlace = new Float64Array(count).fill(Number.NaN);
+        drawn?.values.forEach((value, i) => {
+          byPlace[drawn.order?.[i] ?? Number.NaN] = value;
+        });
+        expect([...byPlace]).toEqual([...(drawn?.values ?? [])].sort((a, b) => a - b));
+      }),
+    );
+  });
+
   it('use every stratum of the admitted range where limits cut the spread off, near or far out', () => {
     for (const [limits, low, high] of [
       [{ above: 0 }, 0, Number.POSITIVE_INFINITY],

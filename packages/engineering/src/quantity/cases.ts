@@ -8,7 +8,7 @@
  */
 import { correlated, matrixFault } from './correlate.ts';
 import { spreadOut } from './marginal.ts';
-import { stream } from './random.ts';
+import { type Stream, stream } from './random.ts';
 import type { CaseInput, CaseOptions, Cases, Column, Correlation } from './shapes.ts';
 
 /** More would need more than 32 random bits for a place within a stratum. */
@@ -22,15 +22,23 @@ export function drawCases(inputs: readonly CaseInput[], options: CaseOptions): C
   }
   const orders = ordersOf(inputs, count, seed, correlations);
   const columns = new Map<string, Column>();
+  const byStratum = new Float64Array(count);
   for (const input of inputs) {
-    const values = probabilities(orders.get(input.id) ?? new Int32Array(count), seed, input.id);
+    const { id, kind } = input;
+    const order = orders.get(id);
+    const values = new Float64Array(count);
+    // An input without doubt has no strata: every chance gives its value.
+    if (order) probabilities(order, stream(seed, `place in stratum of ${id}`), byStratum, values);
     spreadOut(input, values);
-    columns.set(input.id, { id: input.id, kind: input.kind, values });
+    columns.set(id, { id, kind, values, ...(order ? { order } : {}) });
   }
   return { count, seed, columns };
 }
 
-/** Which case has which stratum of which input. */
+/** Does the input have strata at all? */
+const varies = ({ quantity }: CaseInput): boolean => quantity.spread !== 'exact' && quantity.doubt !== 0;
+
+/** Which case has which stratum of which input that has strata. */
 function ordersOf(
   inputs: readonly CaseInput[],
   count: number,
@@ -38,22 +46,26 @@ function ordersOf(
   correlations: readonly Correlation[],
 ): Map<string, Int32Array> {
   const orders = new Map<string, Int32Array>();
-  for (const { id } of inputs) {
-    if (orders.has(id)) throw new RangeError(`The input '${id}' is given twice.`);
-    orders.set(id, shuffled(count, seed, id));
+  const known = new Set<string>();
+  for (const input of inputs) {
+    if (known.has(input.id)) throw new RangeError(`The input '${input.id}' is given twice.`);
+    known.add(input.id);
+    if (varies(input)) orders.set(input.id, shuffled(count, seed, input.id));
   }
   const tied = new Set<string>();
   for (const group of correlations) {
     const fault = matrixFault(group);
     if (fault) throw new RangeError(`The correlation matrix of ${group.ids.join(', ')} ${fault}.`);
     const before = group.ids.map((id) => {
-      const order = orders.get(id);
-      if (!order) throw new RangeError(`A correlation names '${id}', which is no input.`);
+      if (!known.has(id)) throw new RangeError(`A correlation names '${id}', which is no input.`);
       if (tied.has(id)) throw new RangeError(`'${id}' stands in two correlations; give one matrix for all of them.`);
       tied.add(id);
-      return order;
+      return orders.get(id) ?? shuffled(count, seed, id);
     });
-    for (const [k, order] of correlated(before, group).entries()) orders.set(group.ids[k] ?? '', order);
+    for (const [k, order] of correlated(before, group).entries()) {
+      const id = group.ids[k] ?? '';
+      if (orders.has(id)) orders.set(id, order);
+    }
   }
   return orders;
 }
@@ -70,13 +82,9 @@ function shuffled(count: number, seed: number, id: string): Int32Array {
   return order;
 }
 
-/** A chance for each case, somewhere inside its stratum. */
-function probabilities(order: Int32Array, seed: number, id: string): Float64Array {
-  const random = stream(seed, `place in stratum of ${id}`);
+/** Writes a chance for each case, somewhere inside its stratum. `byStratum` is room to work in. */
+function probabilities(order: Int32Array, random: Stream, byStratum: Float64Array, chances: Float64Array): void {
   const count = order.length;
-  const byStratum = new Float64Array(count);
   for (let s = 0; s < count; s++) byStratum[s] = (s + random.inside()) / count;
-  const chances = new Float64Array(count);
-  for (let i = 0; i < count; i++) chances[i] = byStratum[order[i] ?? 0] ?? 0;
-  return chances;
+  for (let i = 0; i < count; i++) chances[i] = byStratum[order[i] as number] as number;
 }

@@ -64,6 +64,28 @@ describe('an influence', () => {
   });
 });
 
+describe('the classes', () => {
+  it('are the same whether the order of the cases is known or found by sorting', () => {
+    const { drawn } = normals(3, 500);
+    const unordered = new Map([...drawn.columns].map(([id, { kind, values }]) => [id, { id, kind, values }]));
+    const found = classify({ ...drawn, columns: unordered }).columns.map(({ classOf }) => classOf);
+    expect(found).toEqual(classify(drawn).columns.map(({ classOf }) => classOf));
+  });
+
+  it('keep equal values together and are otherwise as large as one another', () => {
+    const values = Float64Array.from({ length: 400 }, (_, i) => (i % 4 === 0 ? 7 : (i * 37) % 400));
+    const column = { id: 'x', kind: 'doubt', values } as const;
+    const { count, columns } = classify({ count: 400, seed: 1, columns: new Map([['x', column]]) });
+    const classOf = columns[0]?.classOf ?? new Uint8Array();
+    expect(new Set([...classOf].filter((_, i) => values[i] === 7)).size).toBe(1);
+    const ascending = [...values.keys()].sort((a, b) => at(values, a) - at(values, b));
+    const inOrder = ascending.map((i) => classOf[i] ?? Number.NaN);
+    expect(inOrder).toEqual([...inOrder].sort((a, b) => a - b));
+    expect(columns[0]?.sizes.reduce((a, b) => a + b)).toBe(400);
+    expect(Math.max(...(columns[0]?.sizes.slice(-5) ?? []))).toBeLessThanOrEqual(Math.ceil(400 / count) + 1);
+  });
+});
+
 describe('the floor', () => {
   const { drawn } = normals(100);
   const classes = classify(drawn);

@@ -9,8 +9,10 @@
  * The index of an input includes what moves along with it through a correlation. The classes hide detail finer than
  * a class: for a straight relation 1/K² of the index.
  */
+import { ranksOf } from './correlate.ts';
 import { normalQuantile } from './normal.ts';
 import type { Cases, Column, Influence, Influences } from './shapes.ts';
+import { isSteady } from './summary.ts';
 
 /** Number of classes: enough to follow a curve, few enough to leave scatter inside each. */
 const CLASSES_MAX = 64;
@@ -19,41 +21,55 @@ const CLASS_SHARE = 1.5;
 /** An output that differs in fewer cases than about this is too rare to rank. */
 const RARE_BELOW = 10;
 
+/** One input's classes. */
+interface Classed {
+  readonly column: Column;
+  /** The class of each case; none for an input that is the same in all cases. */
+  readonly classOf: Uint8Array | undefined;
+  /** How many cases each class has. */
+  readonly sizes: Float64Array;
+}
+
 /** The classes of every input that varies, made once for all outputs. */
 export interface Classes {
   readonly cases: Cases;
   readonly count: number;
-  readonly columns: readonly { readonly column: Column; readonly classOf: Uint8Array | undefined }[];
+  readonly columns: readonly Classed[];
 }
 
 /** Puts the cases into classes by each input. */
 export function classify(cases: Cases): Classes {
   const wanted = Math.round(Math.sqrt(cases.count) / CLASS_SHARE);
   const count = Math.min(CLASSES_MAX, Math.max(CLASSES_MIN, wanted));
-  const columns = [...cases.columns.values()].map((column) => ({ column, classOf: classesOf(column.values, count) }));
+  const columns = [...cases.columns.values()].map((column) => {
+    const classOf = classesOf(column, count);
+    const sizes = new Float64Array(count);
+    classOf?.forEach((c) => {
+      sizes[c] = (sizes[c] as number) + 1;
+    });
+    return { column, classOf, sizes };
+  });
   return { cases, count, columns };
 }
 
-/** None for an input that is the same in all cases. Equal values come into the same class. */
-function classesOf(values: Float64Array, count: number): Uint8Array | undefined {
-  const sorted = new Float64Array(values).sort();
-  const n = sorted.length;
-  if (sorted[0] === sorted[n - 1]) return undefined;
-  const starts = Float64Array.from({ length: count }, (_, c) => sorted[Math.ceil((c * n) / count)] ?? 0);
-  const classOf = new Uint8Array(n);
-  for (let i = 0; i < n; i++) classOf[i] = lastNotAbove(starts, values[i] ?? 0);
-  return classOf;
-}
-
-/** Index of the last of the ascending starts that does not exceed the value. */
-function lastNotAbove(starts: Float64Array, value: number): number {
-  let [low, high] = [0, starts.length - 1];
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((starts[middle] ?? 0) <= value) low = middle;
-    else high = middle - 1;
+/** Equal values come into the same class. */
+function classesOf(column: Column, count: number): Uint8Array | undefined {
+  const { values } = column;
+  if (isSteady(values)) return undefined;
+  const order = column.order ?? ranksOf(values);
+  const n = values.length;
+  const sorted = new Float64Array(n);
+  for (let i = 0; i < n; i++) sorted[order[i] as number] = values[i] as number;
+  const byPlace = new Uint8Array(n);
+  let reached = 0;
+  for (let place = 0; place < n; place++) {
+    const value = sorted[place] as number;
+    while (reached + 1 < count && value >= (sorted[Math.ceil(((reached + 1) * n) / count)] as number)) reached++;
+    byPlace[place] = reached;
   }
-  return low;
+  const classOf = new Uint8Array(n);
+  for (let i = 0; i < n; i++) classOf[i] = byPlace[order[i] as number] as number;
+  return classOf;
 }
 
 /**
@@ -71,8 +87,8 @@ export function influences({ cases, count, columns }: Classes, output: ArrayLike
   const varying = columns.filter(({ classOf }) => classOf !== undefined).length;
   const floor = floorOf(count, facts.counted, varying, level);
   const settled = facts.squares > 0 && facts.counted > 2 * count && facts.peak * RARE_BELOW <= facts.counted;
-  const ranked: Influence[] = columns.map(({ column, classOf }) => {
-    const index = classOf && facts.squares > 0 ? indexOf(output, facts, classOf, count) : 0;
+  const ranked: Influence[] = columns.map(({ column, classOf, sizes }) => {
+    const index = classOf && facts.squares > 0 ? indexOf(facts, classOf, sizes) : 0;
     return { id: column.id, kind: column.kind, index, clear: settled && index > floor.high };
   });
   ranked.sort((a, b) => b.index - a.index);
@@ -81,7 +97,10 @@ export function influences({ cases, count, columns }: Classes, output: ArrayLike
 
 interface OutputFacts {
   readonly counted: number;
-  readonly mean: number;
+  /** Deviation of each case from the mean; 0 where the case is missing. */
+  readonly apart: Float64Array;
+  /** The cases that are missing. */
+  readonly missing: readonly number[];
   /** Sum of squared deviations from the mean. */
   readonly squares: number;
   /** Fourth moment over the squared second: about 1/p where the output is 1 in a small share p of the cases. */
@@ -89,44 +108,55 @@ interface OutputFacts {
 }
 
 function factsOf(output: ArrayLike<number>): OutputFacts {
-  let [counted, sum] = [0, 0];
+  const missing: number[] = [];
+  let sum = 0;
   for (let i = 0; i < output.length; i++) {
-    const y = output[i] ?? Number.NaN;
-    if (Number.isNaN(y)) continue;
-    counted++;
-    sum += y;
+    const y = output[i] as number;
+    if (Number.isNaN(y)) missing.push(i);
+    else sum += y;
   }
+  const counted = output.length - missing.length;
   const mean = sum / counted;
-  let [squares, fourths] = [0, 0];
+  const apart = new Float64Array(output.length);
+  let squares = 0;
+  let fourths = 0;
   for (let i = 0; i < output.length; i++) {
-    const apart = (output[i] ?? Number.NaN) - mean;
-    if (Number.isNaN(apart)) continue;
-    squares += apart ** 2;
-    fourths += apart ** 4;
+    const d = (output[i] as number) - mean;
+    if (Number.isNaN(d)) continue;
+    apart[i] = d;
+    squares += d * d;
+    fourths += d * d * d * d;
   }
-  return { counted, mean, squares, peak: (counted * fourths) / squares ** 2 };
+  return { counted, apart, missing, squares, peak: (counted * fourths) / squares ** 2 };
 }
 
-function indexOf(output: ArrayLike<number>, facts: OutputFacts, classOf: Uint8Array, count: number): number {
+/** The innermost loop of a reckoning: every finding goes through it once for every input that it rests on. */
+function indexOf({ apart, missing, counted, squares }: OutputFacts, classOf: Uint8Array, sizes: Float64Array): number {
+  const count = sizes.length;
   const sums = new Float64Array(count);
-  const members = new Float64Array(count);
-  for (let i = 0; i < output.length; i++) {
-    const y = output[i] ?? Number.NaN;
-    if (Number.isNaN(y)) continue;
-    const c = classOf[i] ?? 0;
-    sums[c] = (sums[c] ?? 0) + (y - facts.mean);
-    members[c] = (members[c] ?? 0) + 1;
+  for (let i = 0; i < classOf.length; i++) {
+    const c = classOf[i] as number;
+    sums[c] = (sums[c] as number) + (apart[i] as number);
   }
+  const members = missing.length === 0 ? sizes : withoutMissing(sizes, classOf, missing);
   let between = 0;
   let used = 0;
   for (let c = 0; c < count; c++) {
-    const n = members[c] ?? 0;
+    const n = members[c] as number;
     if (n === 0) continue;
     used++;
-    between += (sums[c] ?? 0) ** 2 / n;
+    between += (sums[c] as number) ** 2 / n;
   }
-  const share = between / facts.squares;
-  return corrected(share, used - 1, facts.counted - used);
+  return corrected(between / squares, used - 1, counted - used);
+}
+
+function withoutMissing(sizes: Float64Array, classOf: Uint8Array, missing: readonly number[]): Float64Array {
+  const members = Float64Array.from(sizes);
+  for (const i of missing) {
+    const c = classOf[i] as number;
+    members[c] = (members[c] as number) - 1;
+  }
+  return members;
 }
 
 /** Share of the variance between classes, less what an idle input would show on average. */

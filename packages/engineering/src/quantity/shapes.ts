@@ -119,6 +119,8 @@ export interface Column {
   readonly kind: ColumnKind;
   /** `values[i]` is what possible vehicle i has, SI. */
   readonly values: Float64Array;
+  /** `order[i]` is the place, from 0, of vehicle i when all are put in order of their values, where that is known. */
+  readonly order?: Int32Array;
 }
 
 /** N equally likely vehicles. */

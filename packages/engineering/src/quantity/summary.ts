@@ -44,3 +44,9 @@ export function correlation(a: ArrayLike<number>, b: ArrayLike<number>): number 
   }
   return ab / Math.sqrt(aa * bb);
 }
+
+/** Is it the same number throughout? */
+export function isSteady(values: ArrayLike<number>): boolean {
+  for (let i = 1; i < values.length; i++) if (values[i] !== values[0]) return false;
+  return !Number.isNaN(values[0]);
+}

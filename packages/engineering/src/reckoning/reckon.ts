@@ -87,7 +87,8 @@ function applies(finding: Finding, { vehicle, graph }: Study): boolean {
 function judge(id: FindingId, finding: Finding, done: Study, classes: Classes): FindingResult {
   const need = columnOf(done, finding.need);
   const has = columnOf(done, finding.has);
-  const variation = variationOf(done, [finding.need, finding.has]);
+  const ids = ancestors(done.graph, [finding.need, finding.has]);
+  const variation = variationOf(done, ids);
   const because = unsettledBecause(done, [finding.need, finding.has]);
   if (because !== undefined || need === undefined || has === undefined) {
     return unsettled(id, finding, variation, because ?? 'a quantity is missing');
@@ -111,13 +112,19 @@ function judge(id: FindingId, finding: Finding, done: Study, classes: Classes): 
     finding,
     state: stateOf(share),
     holds: share * 100,
-    need: band(need.subarray(0, count)),
-    has: band(has.subarray(0, count)),
+    need: bandOf(done, finding.need, need),
+    has: bandOf(done, finding.has, has),
     margin: band(margin),
     variation,
-    decidedBy: deciders(done, classes, margin, ancestors(done.graph, [finding.need, finding.has])),
+    decidedBy: deciders(done, classes, margin, ids),
     verdicts,
   };
+}
+
+/** The band of a column; that of a sum is known already. */
+function bandOf(done: Study, ref: Ref, column: Float64Array): Band {
+  const known = isSumId(ref) ? done.sums.get(ref)?.band : undefined;
+  return known ?? band(column.subarray(0, done.count));
 }
 
 function unsettled(
@@ -161,10 +168,10 @@ export function whyUnknown(done: Study, ref: Ref): string | undefined {
   return `in ${cause.cases} of ${done.count} cases ${refTitle(cause.at)} cannot be worked out: ${cause.says}`;
 }
 
-function variationOf(done: Study, refs: readonly Ref[]): FindingResult['variation'] {
+function variationOf(done: Study, ids: ReadonlySet<InputId>): FindingResult['variation'] {
   let worst = false;
   let drawn = false;
-  for (const id of ancestors(done.graph, refs)) {
+  for (const id of ids) {
     const behaviour = done.vehicle.inputs.get(id)?.behaviour;
     if (behaviour === 'worst') worst = true;
     if (behaviour === 'variation') drawn = true;

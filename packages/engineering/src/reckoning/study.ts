@@ -5,6 +5,7 @@ import type { Input, Vehicle } from '../dossier/resolve.ts';
 import { band } from '../quantity/bands.ts';
 import { drawCases } from '../quantity/cases.ts';
 import type { Band, CaseInput, Cases } from '../quantity/shapes.ts';
+import { isSteady } from '../quantity/summary.ts';
 import { type Graph, graphOf, type Sums } from './graph.ts';
 import type { Constant, Ref, Route } from './sum.ts';
 import { isSumId, type SumId } from './sums/ids.ts';
@@ -99,13 +100,17 @@ function evaluate(
   sums: ReadonlyMap<SumId, SumResult>,
   count: number,
 ): SumResult {
-  const names = Object.keys(route.uses);
-  const columns = names.map((name) => known({ inputs, sums }, route.uses[name] as Ref));
   const constants = route.takes?.(vehicle.layout) ?? {};
-  const row: Record<string, number> = {};
-  for (const [name, constant] of Object.entries(constants)) row[name] = constant.value;
+  const used = Object.entries(route.uses).map(([name, ref]) => ({ name, column: known({ inputs, sums }, ref) }));
+  // Made at once and not name by name: a long row that grows would turn into a dictionary, which is slow to read.
+  const row: Record<string, number> = Object.fromEntries([
+    ...Object.entries(constants).map(([name, { value }]) => [name, value] as const),
+    ...used.map(({ name, column }) => [name, column[0] as number] as const),
+  ]);
+  const varying = used.filter(({ column }) => !isSteady(column));
+  const names = varying.map(({ name }) => name);
+  const columns = varying.map(({ column }) => column);
   const values = new Float64Array(count + 1);
-  let faulty = 0;
   let says: string | undefined;
   for (let i = 0; i <= count; i++) {
     let whole = true;
@@ -118,10 +123,14 @@ function evaluate(
     const value = whole ? attempt(id, route, row, vehicle.layout) : Number.NaN;
     values[i] = typeof value === 'number' ? value : Number.NaN;
     if (typeof value === 'string') says ??= value;
-    if (i < count && Number.isNaN(values[i])) faulty++;
+    if (names.length === 0) {
+      values.fill(values[0] as number);
+      break;
+    }
   }
-  const cause = causeOf(id, route, sums, faulty, says);
-  return { id, route, constants, values, band: band(values.subarray(0, count)), ...(cause ? { cause } : {}) };
+  const found = band(values.subarray(0, count));
+  const cause = causeOf(id, route, sums, found.missing, says);
+  return { id, route, constants, values, band: found, ...(cause ? { cause } : {}) };
 }
 
 function known(study: Pick<Study, 'inputs' | 'sums'>, ref: Ref): Float64Array {
