@@ -21,7 +21,12 @@ export interface NamedLaw {
 }
 
 /** A node of an explanation. */
-export type Explanation =
+export type Explanation = Node & {
+  /** The names it goes by in the formula that uses it; none at the top. */
+  readonly as?: readonly string[];
+};
+
+type Node =
   | {
       readonly kind: 'sum';
       readonly id: SumId;
@@ -117,7 +122,10 @@ function explainRef(reckoning: Reckoning, ref: Ref, seen: Set<Ref>): Explanation
     })),
     ...(sum.caveat === undefined ? {} : { caveat: sum.caveat }),
     ...(result.cause === undefined ? {} : { problem: problemOf(reckoning, result.cause) }),
-    uses: [...new Set(Object.values(route.uses))].map((used) => explainRef(reckoning, used, seen)),
+    uses: [...new Set(Object.values(route.uses))].map((used) => ({
+      ...explainRef(reckoning, used, seen),
+      as: Object.keys(route.uses).filter((name) => route.uses[name] === used),
+    })),
   };
 }
 
@@ -132,11 +140,18 @@ function substitute(reckoning: Reckoning, id: SumId): string {
   const result = study.sums.get(id);
   if (!result) return '';
   const { route, constants } = result;
-  return route.formula.replaceAll(/\{(\w+)\}/g, (whole, name: string) => {
+  const shown = (name: string): string => {
     const constant = constants[name];
     if (constant) return formatValue(constant.value, constant.unit);
     const ref = route.uses[name];
-    return ref === undefined ? whole : shownValue(reckoning, ref);
+    return ref === undefined ? 'unknown' : shownValue(reckoning, ref);
+  };
+  const alone = /^\{\w+\}$/.test(route.formula);
+  // '1.2 A²' would be an area of amperes, and '3 − −2' a riddle: such values stand in brackets.
+  return route.formula.replaceAll(/\{(\w+)\}([²³]?)/g, (_, name: string, power: string) => {
+    const text = shown(name);
+    const apart = text.startsWith('−') || (power !== '' && /[^\d.]/.test(text));
+    return (apart && !alone ? `(${text})` : text) + power;
   });
 }
 

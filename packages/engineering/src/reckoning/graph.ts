@@ -93,11 +93,17 @@ function together(a: Ways, b: Ways): Ways {
   return leastOf(a.flatMap((refs) => b.map((more) => [...new Set([...refs, ...more])])));
 }
 
+/** Ways kept at each sum: a reader takes in no more, and all combinations of all routes would be thousands. */
+const WAYS_MOST = 4;
+
+/** The ways that ask for least, without those that ask for all of another and more. */
 function leastOf(ways: Ways): Ways {
   const within = (small: readonly Ref[], large: readonly Ref[]) => small.every((ref) => large.includes(ref));
-  return ways.filter(
-    (way, i) => !ways.some((other, j) => j !== i && within(other, way) && (other.length < way.length || j < i)),
-  );
+  const kept: (readonly Ref[])[] = [];
+  for (const way of [...ways].sort((a, b) => a.length - b.length)) {
+    if (kept.length < WAYS_MOST && !kept.some((other) => within(other, way))) kept.push(way);
+  }
+  return kept;
 }
 
 /**
