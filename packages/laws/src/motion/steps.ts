@@ -1,5 +1,6 @@
 /** Steps: a rigid wheel against a square edge, moved so slowly that only forces count. */
 import { law } from '../law.ts';
+import { zeroOfRising } from '../root.ts';
 import { ADHESION, CG_BEHIND_FRONT, CG_HEIGHT, WHEEL_RADIUS, WHEELBASE } from './arguments.ts';
 import { insist } from './refuse.ts';
 
@@ -203,21 +204,13 @@ const SEARCH_STEPS = 64;
 /** First zero of a function that starts below zero; `to` when it stays below. */
 function firstZero(of: (x: number) => number, from: number, to: number): number {
   let low = from;
+  let ofLow = of(from);
   for (let i = 1; i <= SEARCH_STEPS; i++) {
     const high = from + ((to - from) * i) / SEARCH_STEPS;
-    if (of(high) >= 0) return bisect(of, low, high);
+    const ofHigh = of(high);
+    if (ofHigh >= 0) return zeroOfRising(of, low, high, ofLow, ofHigh);
     low = high;
+    ofLow = ofHigh;
   }
   return to;
-}
-
-function bisect(of: (x: number) => number, below: number, above: number): number {
-  let low = below;
-  let high = above;
-  for (let i = 0; i < 60; i++) {
-    const middle = (low + high) / 2;
-    if (of(middle) < 0) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
 }
