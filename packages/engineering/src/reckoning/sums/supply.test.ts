@@ -48,29 +48,67 @@ describe('the bus while the drive stalls', () => {
 
   const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+  const loads = fc.record({
+    threshold: positive(0, 2),
+    motors: fc.integer({ min: 1, max: 4 }),
+    duty: positive(0.3, 1),
+    winding: positive(0.5, 6),
+    steering: positive(2, 12),
+    speed: positive(0, 2),
+  });
+  /** Mean voltage of a pulse over the winding: duty times bus, less the drop of the bridge, and a reversed back-EMF. */
+  const into = (v: number, at: { threshold: number; motors: number; duty: number; winding: number }, emf = 0) =>
+    (at.motors * (at.duty * v - at.threshold + emf)) / at.winding;
+  const loaded = ({ threshold, duty, winding, steering, speed }: Record<string, number>): Values => ({
+    ...DECK,
+    'bridge.threshold': threshold,
+    'bridge.slope': 0,
+    'duty.applied': duty,
+    'drive.resistance': winding,
+    'steer.resistance': steering,
+    'drive.topSpeed': speed,
+    'drive.constant': 0.004,
+    'drive.ratio': 20,
+    'toy.wheelDiameter': 0.08,
+  });
+
   it("obeys Kirchhoff's current law with any threshold of the bridge, number of motors and duty", () => {
     fc.assert(
-      fc.property(
-        positive(0, 2),
-        fc.integer({ min: 1, max: 4 }),
-        positive(0.3, 1),
-        positive(0.5, 6),
-        (threshold, motors, duty, winding) => {
-          const values: Values = {
-            ...DECK,
-            'bridge.threshold': threshold,
-            'bridge.slope': 0,
-            'duty.applied': duty,
-            'drive.resistance': winding,
-          };
-          const v = at('supply.inputStall', values, { motors, motorsPerChannel: 1 });
-          fc.pre(v > threshold);
-          const fromPack = (7.4 - v) / 0.15;
-          const intoMotors = (motors * duty * (v - threshold)) / winding;
-          expect(fromPack).toBeCloseTo(intoMotors + 5.5556 / v, 6);
-        },
-      ),
+      fc.property(loads, (drawn) => {
+        const v = at('supply.inputStall', loaded(drawn), { motors: drawn.motors, motorsPerChannel: 1 });
+        fc.pre(drawn.duty * v > drawn.threshold);
+        expect((7.4 - v) / 0.15).toBeCloseTo(into(v, drawn) + 5.5556 / v, 6);
+      }),
     );
+  });
+
+  it('obeys it reversed at speed, when the whole back-EMF drives the current and not the pulsed share of it', () => {
+    fc.assert(
+      fc.property(loads, (drawn) => {
+        const v = at('supply.inputReversal', loaded(drawn), { motors: drawn.motors, motorsPerChannel: 1 });
+        fc.pre(v > 0 && drawn.duty * v > drawn.threshold);
+        const emf = (0.004 * drawn.speed * 2 * 20) / 0.08;
+        expect((7.4 - v) / 0.15).toBeCloseTo(into(v, drawn, emf) + 5.5556 / v, 6);
+      }),
+    );
+  });
+
+  it('carries an on/off steering motor at its stop as well, undriven by pulses', () => {
+    fc.assert(
+      fc.property(loads, (drawn) => {
+        const layout = { steering: 'on-off', motors: drawn.motors, motorsPerChannel: 1 } as const;
+        const v = at('supply.inputStall', loaded(drawn), layout);
+        fc.pre(drawn.duty * v > drawn.threshold);
+        const held = (v - drawn.threshold) / drawn.steering;
+        expect((7.4 - v) / 0.15).toBeCloseTo(into(v, drawn) + held + 5.5556 / v, 6);
+      }),
+    );
+  });
+
+  it('is not fed by motors whose bridge eats the whole pulse', () => {
+    const eaten = { ...DECK, 'bridge.threshold': 4, 'duty.applied': 0.5 };
+    const v = at('supply.inputStall', eaten);
+    expect((7.4 - v) / 0.15).toBeCloseTo(5.5556 / v, 6);
   });
 
   it('sags more the more motors stall, the colder the winding and the higher the duty', () => {

@@ -1,79 +1,11 @@
-/** Sums of the 5 V supply: what the board side draws, and whether a stall on the shared pack resets it. */
-import {
-  collapsePowerWithStall,
-  converterHeat,
-  copperResistance,
-  holdUpTime,
-  packVoltageWithStall,
-} from '@longrein/laws';
-import type { Layout } from '../../dossier/resolve.ts';
+/** Sums of the 5 V supply: what the board side draws, what the converter needs, and what is left for the board. */
+import { converterHeat, holdUpTime } from '@longrein/laws';
 import { type SumsOf, sum } from '../sum.ts';
-import { motorsOf } from './counts.ts';
 import type { SumIdOf } from './ids.ts';
+import { stallSupplySums } from './supply-stall.ts';
 
 /** Small converter boards bear about two thirds of their printed current without airflow; common practice, no source. */
 const NO_AIRFLOW = 0.65;
-
-/** What all motors look like from the pack at a duty, bridge and leads included. */
-interface Stall {
-  readonly rest: number;
-  readonly source: number;
-  readonly power: number;
-  readonly winding: number;
-  readonly path: number;
-  readonly drop: number;
-  readonly duty: number;
-  readonly motors: number;
-  /** Voltage the motors push against the supply: the back-EMF when reversed at speed, 0 in a stall. */
-  readonly reversed: number;
-}
-
-/**
- * Voltage of the shared bus with motors that draw like resistances behind a fixed drop; 0 where it collapses.
- * In the on-part of a pulse the bus sees the whole motor current, so a duty D makes the motors look like R/D: the
- * careful reading, without help from bus capacitors. A fixed drop Vd (or a reversed back-EMF, −E) moves the open
- * voltage by Rs·Vd/R, as Kirchhoff's current law at the bus shows.
- */
-function busVoltage(s: Stall): number {
-  const motor = (s.winding + s.path) / (s.motors * s.duty);
-  const fixed = s.drop - s.reversed;
-  const emf = s.rest + (fixed * s.source) / motor;
-  if (emf <= 0) return 0;
-  const most = collapsePowerWithStall({ emf, resistance: s.source, motor });
-  return s.power >= most ? 0 : packVoltageWithStall({ emf, resistance: s.source, power: s.power, motor });
-}
-
-const SHARED = {
-  rest: 'pack.restReserve',
-  pack: 'pack.resistanceCold',
-  lead: 'wiring.pack.resistance',
-  power: 'supply.inputPeakPower',
-  winding: 'drive.resistance',
-  coldest: 'day.coldest',
-  bridgeRun: 'wiring.bridge.resistance',
-  motorRun: 'wiring.motor.resistance',
-  threshold: 'bridge.threshold',
-  slope: 'bridge.slope',
-  duty: 'duty.applied',
-} as const;
-
-type SharedValues = Readonly<Record<keyof typeof SHARED | 'motors', number>>;
-
-/** The stall as seen on the coldest day: a cold winding draws more. */
-function stallOf(x: SharedValues, layout: Layout, reversed: number): Stall {
-  return {
-    rest: x.rest,
-    source: x.pack + x.lead,
-    power: x.power,
-    winding: copperResistance({ r20: x.winding, temperature: x.coldest }),
-    // The bridge run carries all motors, a channel those it drives; both look larger from the single motor.
-    path: x.motorRun + x.bridgeRun * layout.motors + x.slope * layout.motorsPerChannel,
-    drop: x.threshold,
-    duty: x.duty,
-    motors: layout.motors,
-    reversed,
-  };
-}
 
 export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
   'supply.loadMean': sum(
@@ -230,63 +162,7 @@ export const supplySums: SumsOf<SumIdOf<'5 V supply'>> = {
       },
     },
   ),
-  'supply.inputStall': sum(
-    {
-      title: 'voltage at the branching point while the drive stalls',
-      unit: 'V',
-      caveat:
-        'All drive motors stalled on a cold pack at the reserve, the board at its peak. 0 V means that no steady state exists: the supply collapses.',
-    },
-    {
-      uses: SHARED,
-      takes: (layout) => ({ motors: motorsOf(layout) }),
-      formula:
-        'V = (E + √(E² − 4 a R P)) / (2 a), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, P = {power}, a = 1 + R · {motors} · {duty} / (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope})',
-      laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
-      value: (x, layout) => busVoltage(stallOf(x, layout, 0)),
-    },
-  ),
-  'supply.inputReversal': sum(
-    {
-      title: 'voltage at the branching point when reversed at full speed',
-      unit: 'V',
-      caveat:
-        'The back-EMF then adds to the supply: near twice the stall current. The guard brakes before it reverses; this is what happens without it.',
-    },
-    {
-      uses: {
-        ...SHARED,
-        speed: 'drive.topSpeed',
-        constant: 'drive.constant',
-        ratio: 'drive.ratio',
-        wheel: 'toy.wheelDiameter',
-      },
-      takes: (layout) => ({ motors: motorsOf(layout) }),
-      formula:
-        'as in a stall, with the back-EMF {constant} · {speed} · 2 · {ratio} / {wheel} added: E = {rest} − (back-EMF − {threshold}) · R/Rm, R = {pack} + {lead}, P = {power}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty})',
-      laws: [packVoltageWithStall, collapsePowerWithStall, copperResistance],
-      value: ({ speed, constant, ratio, wheel, ...x }, layout) =>
-        busVoltage(stallOf(x, layout, (constant * speed * 2 * ratio) / wheel)),
-    },
-  ),
-  'supply.collapsePower': sum(
-    {
-      title: 'power at which the bus collapses while the drive stalls',
-      unit: 'W',
-    },
-    {
-      uses: SHARED,
-      takes: (layout) => ({ motors: motorsOf(layout) }),
-      formula:
-        'E² / (4 R (1 + R/Rm)), E = {rest} + {threshold} · R/Rm, R = {pack} + {lead}, Rm = (cold {winding} at {coldest} + {motorRun} + {bridgeRun} + channel share of {slope}) / ({motors} · {duty}); compare with {power}',
-      laws: [collapsePowerWithStall, copperResistance],
-      value: (x, layout) => {
-        const s = stallOf(x, layout, 0);
-        const motor = (s.winding + s.path) / (s.motors * s.duty);
-        return collapsePowerWithStall({ emf: s.rest + (s.drop * s.source) / motor, resistance: s.source, motor });
-      },
-    },
-  ),
+  ...stallSupplySums,
   'supply.boardVoltage': sum(
     { title: 'voltage at the board at its peak', unit: 'V' },
     {
