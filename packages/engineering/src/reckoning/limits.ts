@@ -81,7 +81,7 @@ export function limitsDraft(reckoning: Reckoning): LimitsDraft {
     dossierHash: dossierHash(reckoning),
     laws: { version: LAWS_VERSION, hash: lawsHash() },
     madeWith: { cases: study.count, seed: study.seed },
-    limits: withCrawlBelowCap(limits as LimitsDraft['limits']),
+    limits: withWholeHold(withCrawlBelowCap(limits as LimitsDraft['limits']), vehicle.layout.steering === 'on-off'),
     model,
   };
 }
@@ -142,6 +142,12 @@ function withCrawlBelowCap(limits: LimitsDraft['limits']): LimitsDraft['limits']
   if (crawlSpeed.value <= speedCap.value) return limits;
   const { value, sum, quantile: at } = speedCap;
   return { ...limits, crawlSpeed: limitOf('crawlSpeed', { value, sum, quantile: at }) };
+}
+
+/** Only an on/off steering is held by duty, and holding needs both how hard and how long. */
+function withWholeHold(limits: LimitsDraft['limits'], isHeld: boolean): LimitsDraft['limits'] {
+  const { steeringHoldDuty, steeringHoldTime, ...others } = limits;
+  return isHeld && steeringHoldDuty && steeringHoldTime ? limits : others;
 }
 
 function modelOf({ study, vehicle }: Reckoning, missing: Missing): LimitsDraft['model'] {

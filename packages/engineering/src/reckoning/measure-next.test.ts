@@ -33,7 +33,7 @@ const total: Sum = sum(about, {
 /** Measures next on a vehicle with one finding: that the total of three inputs is at least so much. */
 function next(inputs: PlantedInputs, need: number, cases = 4000) {
   const sums = plantedSums({ 'mass.total': total, 'mass.ratio': constant(need) });
-  const table = { 'speed-reached': plantedFinding('mass.total', 'mass.ratio') };
+  const table = { 'approach-angle': plantedFinding('mass.total', 'mass.ratio') };
   return measureNext(reckonWith(sums, table, plantedVehicle(inputs), { cases }));
 }
 
@@ -44,7 +44,7 @@ describe('one doubt that decides everything', () => {
     expect(alone.ranked[0]?.input.id).toBe('toy.mass');
     expect(alone.ranked[0]?.settles).toBeGreaterThan(0.95);
     expect(alone.ranked[0]?.settles).toBeLessThanOrEqual(1);
-    expect(alone.ranked[0]?.findings.map(({ id }) => id)).toEqual(['speed-reached']);
+    expect(alone.ranked[0]?.findings.map(({ id }) => id)).toEqual(['approach-angle']);
   });
 
   it('leaves idle inputs off the list, above a floor that is printed', () => {

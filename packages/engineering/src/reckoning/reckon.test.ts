@@ -23,7 +23,7 @@ import { type Sum, sum } from './sum.ts';
 
 const sedge = vehicleOf(readFileSync(new URL('../../../../examples/reedmere/sedge.json', import.meta.url), 'utf8'));
 const about = { title: 'planted', unit: '1' };
-const ID = 'speed-reached';
+const ID = 'approach-angle';
 
 interface Plant {
   readonly inputs: PlantedInputs;
@@ -151,11 +151,9 @@ describe('a finding that cannot be settled', () => {
 
 describe('the verdict', () => {
   const verdict = (...results: readonly (readonly [number, boolean])[]) => {
-    const ids = ['speed-reached', 'climbs-slope', 'gears-safe'] as const;
     const made = results.map(([has, informs]) =>
       judged({ inputs: { 'toy.mass': '1 … 2 kg' }, has: mass, need: constant(has), more: { informs } }),
     );
-    expect(made.length).toBeLessThanOrEqual(ids.length);
     return verdictOf(made);
   };
 

@@ -63,7 +63,8 @@ export interface Report {
   readonly findings: readonly ReportedFinding[];
 }
 
-const orNull = (x: number) => (Number.isFinite(x) ? x : null);
+/** Adding nothing turns −0, which JSON cannot tell from 0, into 0. */
+const orNull = (x: number) => (Number.isFinite(x) ? x + 0 : null);
 
 function shown(band: Band, show: (si: number) => number): ShownBand {
   return { p5: orNull(show(band.p5)), p50: orNull(show(band.p50)), p95: orNull(show(band.p95)) };
