@@ -40,7 +40,7 @@ export const dutyFindings = findings({
     unit: 'A',
     sense: 'at most',
     need: 'bridge.currentPeak',
-    has: 'bridge.channelStall',
+    has: 'bridge.channelBlocked',
     remedy:
       'Fit a bridge of a higher peak current or with a current limit, lower the duty ceiling, or spread the motors over more channels. Every start is a short stall.',
     caution: SHORTS,

@@ -12,6 +12,13 @@ export const motorsOf = ({ motors }: Layout): Constant => count(motors, 'drive m
 export const sharingOf = ({ motorsPerChannel }: Layout): Constant =>
   count(motorsPerChannel, 'motors on the most loaded channel', 'the toy and the bridge fitted');
 
+/** Bridge boards fitted. */
+export const bridgesOf = ({ bridges }: Layout): Constant => count(bridges, 'bridge boards', 'the conversion');
+
+/** Channels in use on one bridge board: they share its way out for heat, and its quiescent current. */
+export const besideOf = ({ channels, bridges }: Layout): Constant =>
+  count(Math.ceil(channels / bridges), 'channels in use on a bridge board', 'the toy and the bridges fitted');
+
 /** Cells in series of the pack fitted. */
 export const cellsOf = ({ cells }: Layout): Constant => count(cells, 'cells in series', 'the pack fitted');
 

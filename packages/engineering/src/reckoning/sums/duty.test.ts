@@ -111,6 +111,112 @@ describe('bridge channels', () => {
   });
 });
 
+describe('a bridge channel blocked alone', () => {
+  const values: Values = {
+    'pack.full': 8.4,
+    'pack.resistance': 0.15,
+    'drive.resistance': 1,
+    'wiring.pack.resistance': 0.03,
+    'wiring.bridge.resistance': 0.02,
+    'wiring.motor.resistance': 0.02,
+    'bridge.threshold': 0.5,
+    'bridge.slope': 0.1,
+    'duty.applied': 0.8,
+  };
+  const four = { ...PLAIN_LAYOUT, motors: 4, motorsPerChannel: 2, channels: 2 };
+
+  it('balances the circuit of its own motors, the others drawing nothing', () => {
+    const current = at('bridge.channelBlocked', values, four);
+    const bus = 8.4 - 0.8 * current * 0.2;
+    // Two motors in parallel, each 1.02 Ω, behind the channel's 0.1 Ω and its threshold.
+    expect(0.8 * bus - 0.5 - current * (0.1 + 1.02 / 2)).toBeCloseTo(0, 9);
+  });
+
+  it('carries more than with everything stalled, and just as much where it drives all there is', () => {
+    const all = (layout: typeof PLAIN_LAYOUT) => {
+      const sharing = layout.motorsPerChannel;
+      const one = (0.8 * 8.4 - 0.5) / (1.02 + sharing * 0.1 + layout.motors * 0.64 * 0.2);
+      return sharing * one;
+    };
+    expect(at('bridge.channelBlocked', values, four)).toBeGreaterThan(1.1 * all(four));
+    const single = { ...four, motors: 2, channels: 1 };
+    expect(at('bridge.channelBlocked', values, single)).toBeCloseTo(all(single), 9);
+  });
+
+  it('carries nothing behind a bridge that eats the whole pulse', () => {
+    expect(at('bridge.channelBlocked', { ...values, 'bridge.threshold': 7 }, four)).toBe(0);
+  });
+});
+
+describe('the heat of a bridge board', () => {
+  const loss: Values = {
+    'bridge.channelClimb': 1,
+    'bridge.dropClimb': 2.6,
+    'pack.full': 8.4,
+    'bridge.quiescent': 0.04,
+  };
+  const boards = (bridges: number) => ({ ...BIPOLAR, motors: 2, channels: 2, bridges });
+
+  it('is that of all its channels: two at 1 A overheat a board that bears one', () => {
+    // Shelf remark of such a bridge: 2.6 V at 1 A, 45 K/W; both channels at 1 A together overheat it.
+    const junction = (bridges: number) => {
+      const power = at('bridge.lossClimb', { ...loss, 'bridge.quiescent': 0 }, boards(bridges));
+      return at(
+        'bridge.junctionClimb',
+        { 'heat.localAir': ROOM, 'bridge.lossClimb': power, 'bridge.toAir': 45 },
+        boards(bridges),
+      );
+    };
+    expect(junction(2) - ZERO_CELSIUS).toBeCloseTo(25 + 45 * 2.6, 9);
+    expect(junction(1) - ZERO_CELSIUS).toBeCloseTo(25 + 45 * 5.2, 9);
+    expect(junction(1) - ZERO_CELSIUS).toBeGreaterThan(150);
+  });
+
+  it('counts the quiescent current once a board', () => {
+    const [one, two] = [2, 1].map((bridges) => at('bridge.lossClimb', loss, boards(bridges)) - 2.6) as [number, number];
+    expect(one).toBeCloseTo(8.4 * 0.04, 9);
+    expect(2 * two).toBeCloseTo(one, 9);
+  });
+
+  it('warms in a stall by all its channels too', () => {
+    const values: Values = {
+      'bridge.junctionClimb': 300,
+      'heat.localAir': 300,
+      'bridge.lossStall': 4,
+      'bridge.toAir': 20,
+      'set.stallTime': 1e4,
+      'bridge.timeConstant': 20,
+    };
+    expect(at('bridge.junctionStall', values, boards(1))).toBeCloseTo(300 + 2 * 4 * 20, 6);
+  });
+});
+
+describe('the supply of the bridge in a stall', () => {
+  const values: Values = {
+    'supply.inputStall': 6,
+    'drive.resistance': 0.9,
+    'day.coldest': ZERO_CELSIUS + 20,
+    'wiring.bridge.resistance': 0.02,
+    'wiring.motor.resistance': 0.03,
+    'bridge.threshold': 0,
+    'bridge.slope': 0.05,
+    'duty.applied': 1,
+  };
+
+  it('is lower than at the branching point by what its own run drops under all motors', () => {
+    const layout = { ...PLAIN_LAYOUT, motors: 2, motorsPerChannel: 1 };
+    const low = at('bridge.supplyLow', values, layout);
+    // Two motors of 0.98 Ω in parallel behind the run: 6 V divide as the resistances do.
+    expect(low).toBeCloseTo((6 * 0.49) / (0.49 + 0.02), 9);
+    expect(at('bridge.supplyLow', { ...values, 'wiring.bridge.resistance': 0 }, layout)).toBe(6);
+  });
+
+  it('is that of the branching point where the bridge lets nothing through, and where the supply has collapsed', () => {
+    expect(at('bridge.supplyLow', { ...values, 'bridge.threshold': 7 })).toBe(6);
+    expect(at('bridge.supplyLow', { ...values, 'supply.inputStall': 0 })).toBe(0);
+  });
+});
+
 describe('a junction in a stall', () => {
   it('lies between the climb’s temperature and the steady one, nearer to it the longer the stall', () => {
     const junction = (time: number) =>

@@ -1,23 +1,18 @@
 /** Sums of the duty and the bridge. A bridge is a fixed threshold and a slope: both read off its data sheet. */
 import {
   bipolarBridgeDrop,
+  copperResistance,
   dutyCeiling,
-  mosfetResistance,
-  partTemperature,
+  motorStallCurrent,
   pwmMeanSlowDecay,
   pwmRippleExact,
-  quiescentLoss,
-  ROOM,
-  switchingLoss,
 } from '@longrein/laws';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
-import { sharingOf } from './counts.ts';
+import { bridgeHeatSums } from './bridge-heat.ts';
+import { motorsOf, sharingOf } from './counts.ts';
+import { circuitOf, OWN_WORDS, PATH, SHARED_WORDS, stalled } from './drive-circuit.ts';
 import type { SumIdOf } from './ids.ts';
 
-/** Junction for which the loss of a MOSFET bridge is taken, the careful end of ordinary use [K]; common practice, no source. */
-const WARM_JUNCTION = ROOM + 75;
-/** Edges a pulse period has: one leg switches, up and down. */
-const EDGES = 2;
 /** Duty at which the ripple is greatest. */
 const WORST_DUTY = 0.5;
 
@@ -46,44 +41,6 @@ const drop = (
       laws: [],
       value: ({ threshold, slope, current }) => threshold + slope * current,
     },
-  );
-
-const loss = (
-  title: string,
-  current: 'bridge.channelClimb' | 'bridge.channelStall',
-  lost: 'bridge.dropClimb' | 'bridge.dropStall',
-) =>
-  sumByRoutes(
-    { title, unit: 'W', caveat: 'One channel; conduction at a warm junction, edges and quiescent current.' },
-    route({
-      name: 'MOSFET bridge',
-      when: ({ bridge }) => bridge === 'mosfet',
-      uses: {
-        current,
-        on: 'bridge.onResistance',
-        voltage: 'pack.full',
-        edge: 'bridge.edgeTime',
-        frequency: 'set.frequency',
-        quiescent: 'bridge.quiescent',
-      },
-      takes: () => ({
-        junction: { value: WARM_JUNCTION, unit: '°C', is: 'junction taken', source: 'common practice, no source' },
-      }),
-      formula:
-        '{on} at {junction} · {current}² + 2 edges · ½ · {voltage} · {current} · {edge} · {frequency} + {voltage} · {quiescent}',
-      laws: [mosfetResistance, switchingLoss, quiescentLoss],
-      value: ({ current, on, voltage, edge, frequency, quiescent, junction }) =>
-        mosfetResistance({ resistance25: on, junction }) * current ** 2 +
-        switchingLoss({ voltage, current, edgeTime: edge, frequency, edges: EDGES }) +
-        quiescentLoss({ voltage, quiescent }),
-    }),
-    route({
-      name: 'bipolar bridge',
-      uses: { current, drop: lost, voltage: 'pack.full', quiescent: 'bridge.quiescent' },
-      formula: '{drop} · {current} + {voltage} · {quiescent}',
-      laws: [quiescentLoss],
-      value: ({ current, drop, voltage, quiescent }) => drop * current + quiescentLoss({ voltage, quiescent }),
-    }),
   );
 
 export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
@@ -204,6 +161,22 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
   'bridge.channelCruise': channel('current of a bridge channel, driving on the level', 'drive.currentCruise'),
   'bridge.channelClimb': channel('current of a bridge channel, on the steepest climb', 'drive.currentClimb'),
   'bridge.channelStall': channel('current of a bridge channel, in a stall', 'drive.stallCurrent'),
+  'bridge.channelBlocked': sum(
+    {
+      title: 'current of a bridge channel whose motors alone are blocked',
+      unit: 'A',
+      caveat:
+        'Full pack, cold winding. One blocked wheel is not all wheels blocked: the pack sags less for the others, so this channel carries more than with everything stalled.',
+    },
+    {
+      uses: { full: 'pack.full', pack: 'pack.resistance', resistance: 'drive.resistance', ...PATH },
+      takes: (layout) => ({ sharing: sharingOf(layout) }),
+      formula: `{sharing} · ({duty} · {full} − {threshold}) / ({resistance} + ${OWN_WORDS} + {sharing} · {duty}² · (${SHARED_WORDS})), not below 0`,
+      laws: [motorStallCurrent],
+      value: ({ full, resistance, ...x }) =>
+        x.sharing * stalled(circuitOf({ ...x, motors: x.sharing }, full, resistance)),
+    },
+  ),
   'bridge.ripple': sum(
     {
       title: 'ripple of the motor current, peak to peak, at its worst',
@@ -233,51 +206,33 @@ export const dutySums: SumsOf<SumIdOf<'duty and bridge'>> = {
       value: ({ current, ripple, sharing }) => current + (sharing * ripple) / 2,
     },
   ),
-  'bridge.lossClimb': loss(
-    'heat in a bridge channel, on the steepest climb',
-    'bridge.channelClimb',
-    'bridge.dropClimb',
-  ),
-  'bridge.lossStall': loss('heat in a bridge channel, in a stall', 'bridge.channelStall', 'bridge.dropStall'),
-  'bridge.junctionClimb': sum(
-    { title: 'junction temperature on the steepest climb, on the hottest day', unit: '°C' },
+  ...bridgeHeatSums,
+  'bridge.supplyLow': sum(
     {
-      uses: { air: 'heat.localAir', power: 'bridge.lossClimb', toAir: 'bridge.toAir' },
-      formula: '{air} + {toAir} · {power}',
-      laws: [partTemperature],
-      value: ({ air, power, toAir }) => partTemperature({ surroundings: air, power, resistance: toAir }),
-    },
-  ),
-  'bridge.junctionStall': sum(
-    {
-      title: 'junction temperature after a stall, on the hottest day',
-      unit: '°C',
-      caveat:
-        'From the climb’s temperature, for as long as the drive lets a stall last; one time constant for the board.',
+      title: 'supply of the bridge while the drive stalls',
+      unit: 'V',
+      caveat: 'As at the branching point, less the drop of the bridge’s own run with all motors stalled.',
     },
     {
       uses: {
-        start: 'bridge.junctionClimb',
-        air: 'heat.localAir',
-        power: 'bridge.lossStall',
-        toAir: 'bridge.toAir',
-        time: 'set.stallTime',
-        constant: 'bridge.timeConstant',
+        voltage: 'supply.inputStall',
+        winding: 'drive.resistance',
+        coldest: 'day.coldest',
+        bridgeRun: PATH.bridgeRun,
+        motorRun: PATH.motorRun,
+        threshold: PATH.threshold,
+        slope: PATH.slope,
+        duty: PATH.duty,
       },
-      formula: '{start} + ({air} + {toAir} · {power} − {start}) · (1 − exp(−{time}/{constant}))',
-      laws: [partTemperature],
-      value: ({ start, air, power, toAir, time, constant }) =>
-        start +
-        (partTemperature({ surroundings: air, power, resistance: toAir }) - start) * (1 - Math.exp(-time / constant)),
-    },
-  ),
-  'bridge.supplyLow': sum(
-    { title: 'supply of the bridge while the drive stalls', unit: 'V' },
-    {
-      uses: { voltage: 'supply.inputStall' },
-      formula: '{voltage}',
-      laws: [],
-      value: ({ voltage }) => voltage,
+      takes: (layout) => ({ motors: motorsOf(layout), sharing: sharingOf(layout) }),
+      formula:
+        '{voltage} − {bridgeRun} · {motors} · max(0, {duty} · {voltage} − {threshold}) / ({winding} at {coldest} + {motorRun} + {motors} · {bridgeRun} + {sharing} · {slope})',
+      laws: [copperResistance],
+      value: ({ voltage, winding, coldest, bridgeRun, motorRun, threshold, slope, duty, motors, sharing }) => {
+        const cold = copperResistance({ r20: winding, temperature: coldest });
+        const path = cold + motorRun + motors * bridgeRun + sharing * slope;
+        return voltage - (bridgeRun * motors * Math.max(0, duty * voltage - threshold)) / path;
+      },
     },
   ),
 };

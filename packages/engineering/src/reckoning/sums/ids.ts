@@ -95,6 +95,7 @@ export const DUTY_IDS = [
   'bridge.channelCruise',
   'bridge.channelClimb',
   'bridge.channelStall',
+  'bridge.channelBlocked',
   'bridge.ripple',
   'bridge.ripplePeak',
   'bridge.lossClimb',
