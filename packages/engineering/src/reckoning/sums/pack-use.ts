@@ -1,8 +1,16 @@
 /** Sums of the pack in use: currents, what ends a run, how long it runs. */
-import { chargeRate, coldCapacityShare, packEnergy, restCharge, restVoltage, runTime } from '@longrein/laws';
+import {
+  chargeRate,
+  coldCapacityShare,
+  packEnergy,
+  pwmSupplyCurrent,
+  restCharge,
+  restVoltage,
+  runTime,
+} from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
 import { type SumsOf, sum } from '../sum.ts';
-import { cellsOf, motorsOf } from './counts.ts';
+import { bridgesOf, cellsOf, motorsOf } from './counts.ts';
 
 type UseId =
   | 'pack.currentStand'
@@ -36,24 +44,31 @@ export const packUseSums: SumsOf<UseId> = {
     { title: 'pack current, standing with the picture on', unit: 'A' },
     {
       uses: { power: 'supply.inputPower', voltage: 'pack.nominal', quiescent: 'bridge.quiescent' },
-      formula: '{power} / {voltage} + {quiescent}',
+      takes: (layout) => ({ bridges: bridgesOf(layout) }),
+      formula: '{power} / {voltage} + {bridges} · {quiescent}',
       laws: [],
-      value: ({ power, voltage, quiescent }) => power / voltage + quiescent,
+      value: ({ power, voltage, quiescent, bridges }) => power / voltage + bridges * quiescent,
     },
   ),
   'pack.currentCruise': sum(
-    { title: 'pack current, driving on the level', unit: 'A', caveat: 'Mean of the pulses: duty times motor current.' },
+    {
+      title: 'pack current, driving on the level',
+      unit: 'A',
+      caveat:
+        'Mean of the pulses: duty times motor current, at the duty ceiling where the wanted speed asks for more. Steering is left out: it moves a small part of the time.',
+    },
     {
       uses: {
         stand: 'pack.currentStand',
-        power: 'drive.powerCruise',
-        drop: 'bridge.dropCruise',
-        needed: 'drive.voltageCruise',
-        voltage: 'pack.nominal',
+        duty: 'drive.dutyCruise',
+        ceiling: 'duty.applied',
+        current: 'drive.currentCruise',
       },
-      formula: '{stand} + {power} · (1 + {drop}/{needed}) / {voltage}',
-      laws: [],
-      value: ({ stand, power, drop, needed, voltage }) => stand + (power * (1 + drop / needed)) / voltage,
+      takes: (layout) => ({ motors: motorsOf(layout) }),
+      formula: '{stand} + min({duty}, {ceiling}) · {motors} · {current}',
+      laws: [pwmSupplyCurrent],
+      value: ({ stand, duty, ceiling, motors, current }) =>
+        stand + pwmSupplyCurrent({ duty: Math.min(duty, ceiling), motorCurrent: motors * current, quiescent: 0 }),
     },
   ),
   'pack.currentClimb': sum(

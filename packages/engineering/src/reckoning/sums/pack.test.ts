@@ -93,6 +93,32 @@ describe('run time', () => {
   });
 });
 
+describe('pack current', () => {
+  it('standing counts the quiescent current of every bridge board', () => {
+    const stand = (bridges: number) =>
+      at('pack.currentStand', { 'supply.inputPower': 7.4, 'pack.nominal': 7.4, 'bridge.quiescent': 0.04 }, { bridges });
+    expect(stand(1)).toBeCloseTo(1.04, 9);
+    expect(stand(3)).toBeCloseTo(1.12, 9);
+  });
+
+  const cruise: Values = {
+    'pack.currentStand': 0.8,
+    'drive.dutyCruise': 0.4,
+    'duty.applied': 0.7,
+    'drive.currentCruise': 1.5,
+  };
+
+  it('on the level is duty times motor current, so that leads and bridge take their energy from the pack too', () => {
+    const current = at('pack.currentCruise', cruise, { motors: 2 });
+    // Energy balance at 7.4 V: what leaves the pack for the drive is 2 motors of 1.5 A at 0.4 of its voltage.
+    expect((current - 0.8) * 7.4).toBeCloseTo(2 * 1.5 * 0.4 * 7.4, 9);
+  });
+
+  it('on the level takes no more than the duty ceiling lets through', () => {
+    expect(at('pack.currentCruise', { ...cruise, 'drive.dutyCruise': 1.4 })).toBeCloseTo(0.8 + 0.7 * 1.5, 9);
+  });
+});
+
 describe('usable charge', () => {
   const mild: Values = {
     'set.reserve': 0.2,
