@@ -1,8 +1,11 @@
 /** Sums of the two duties that load a drive hardest: turning on the spot by skidding, and reversing at speed. */
 import {
+  copperResistance,
   GRAVITY,
   magnetConstantAt,
   motorCurrentAtTorque,
+  motorStallCurrent,
+  motorTorqueAtCurrent,
   pluggingCurrent,
   settledSkidThrust,
   skidMomentWheels,
@@ -12,7 +15,7 @@ import {
 import type { Layout } from '../../dossier/resolve.ts';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { motorsOf, sharingOf } from './counts.ts';
-import { circuitOf, climbing, OWN_WORDS, PATH, SHARED_WORDS } from './drive-circuit.ts';
+import { circuitOf, climbing, OWN_WORDS, PATH, SHARED_WORDS, stalled } from './drive-circuit.ts';
 
 type SkidId =
   | 'drive.skidForce'
@@ -89,16 +92,37 @@ export const driveSkidSums: SumsOf<SkidId> = {
   ),
   'drive.skidForceStall': sum(
     {
-      title: 'push of each side at stall',
+      title: 'push of each side at stall, at the reserve',
       unit: 'N',
       when: skids,
-      caveat: 'Full pack, cold winding, both sides pulling at once. A pack at its reserve gives less.',
+      caveat:
+        'Cold pack, hot winding, duty ceiling, both sides pulling at once: it must turn on the last of the charge too.',
     },
     {
-      uses: { all: 'drive.wheelForceStall' },
-      formula: '{all} / 2',
-      laws: [],
-      value: ({ all }) => all / SIDES,
+      uses: {
+        rest: 'pack.restReserve',
+        pack: 'pack.resistanceCold',
+        resistance: 'drive.resistance',
+        constant: 'drive.constant',
+        idle: 'drive.noLoadCurrent',
+        efficiency: 'gear.efficiency',
+        ratio: 'drive.ratio',
+        wheel: 'toy.wheelDiameter',
+        ...PATH,
+      },
+      takes: (layout) => ({ ...climbing(), motors: motorsOf(layout), sharing: sharingOf(layout) }),
+      formula: `{motors} / 2 · {efficiency} · {ratio} · ({constant} at {magnets}) · (i − {idle}) / ({wheel}/2), not below 0, i = ({duty} · {rest} − {threshold}) / ({resistance} at {winding} + ${OWN_WORDS} + {motors} · {duty}² · (${SHARED_WORDS}))`,
+      laws: [copperResistance, motorStallCurrent, magnetConstantAt, motorTorqueAtCurrent, wheelForce],
+      value: ({ rest, resistance, winding, magnets, constant, idle, efficiency, ratio, wheel, ...x }, { magnet }) => {
+        const hot = copperResistance({ r20: resistance, temperature: winding });
+        const torque = motorTorqueAtCurrent({
+          current: stalled(circuitOf(x, rest, hot)),
+          motorConstant: magnetConstantAt({ constant20: constant, temperature: magnets, magnet }),
+          noLoadCurrent: idle,
+        });
+        const one = wheelForce({ torque: Math.max(0, torque), ratio, efficiency, wheelRadius: wheel / 2 });
+        return (x.motors * one) / SIDES;
+      },
     },
   ),
   'drive.skidCurrent': sum(

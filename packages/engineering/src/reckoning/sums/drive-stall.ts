@@ -20,6 +20,7 @@ type StallId =
   | 'drive.toyStallCurrent'
   | 'drive.toyStallTorque'
   | 'drive.stallCurrent'
+  | 'drive.blockedCurrent'
   | 'drive.stallTorque'
   | 'drive.stallThreshold'
   | 'drive.wheelForceStall'
@@ -101,7 +102,7 @@ export const driveStallSums: SumsOf<StallId> = {
       title: 'stall current of one motor, all motors stalled',
       unit: 'A',
       caveat:
-        'Full pack, cold winding, mean of the pulses at the duty ceiling. One wheel blocked draws more in that motor, as the pack sags less.',
+        'Full pack, cold winding, mean of the pulses at the duty ceiling. One motor blocked alone draws more: see there.',
     },
     {
       uses: { full: 'pack.full', pack: 'pack.resistance', resistance: 'drive.resistance', ...PATH },
@@ -109,6 +110,20 @@ export const driveStallSums: SumsOf<StallId> = {
       formula: `({duty} · {full} − {threshold}) / ({resistance} + ${OWN_WORDS} + {motors} · {duty}² · (${SHARED_WORDS}))`,
       laws: [motorStallCurrent],
       value: ({ full, resistance, ...x }) => stalled(circuitOf(x, full, resistance)),
+    },
+  ),
+  'drive.blockedCurrent': sum(
+    {
+      title: 'stall current of one motor blocked alone',
+      unit: 'A',
+      caveat:
+        'Full pack, cold winding, duty ceiling, the other motors drawing nothing: the pack sags least, so this is the most a winding sees.',
+    },
+    {
+      uses: { full: 'pack.full', pack: 'pack.resistance', resistance: 'drive.resistance', ...PATH },
+      formula: `({duty} · {full} − {threshold}) / ({resistance} + {motorRun} + {slope} + {duty}² · (${SHARED_WORDS})), not below 0`,
+      laws: [motorStallCurrent],
+      value: ({ full, resistance, ...x }) => stalled(circuitOf({ ...x, motors: 1, sharing: 1 }, full, resistance)),
     },
   ),
   'drive.stallTorque': sum(

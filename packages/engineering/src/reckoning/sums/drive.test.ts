@@ -103,6 +103,21 @@ describe('the current', () => {
     );
   });
 
+  it('of a motor blocked alone is that of a stall where it is the only one, and more where others share the pack', () => {
+    fc.assert(
+      fc.property(changes, motorsOf, (change, layout) => {
+        const found = rover(change, { ...ROVER_LAYOUT, ...layout });
+        const [alone, all] = [of(found, 'drive.blockedCurrent'), of(found, 'drive.stallCurrent')];
+        if (layout.motors === 1) expect(alone).toBeCloseTo(all, 12);
+        else expect(alone).toBeGreaterThan(all);
+        // Kirchhoff round the one loop: the pack sags under the mean of this motor's pulses alone.
+        const duty = change['set.dutyCeiling'];
+        const bus = of(found, 'pack.full') - (of(found, 'pack.resistance') + 0.025) * duty * alone;
+        expect(duty * bus).toBeCloseTo(alone * (change['motor.resistance'] + 0.01 + change['bridge.onResistance']), 9);
+      }),
+    );
+  });
+
   it('at stall is nothing behind a bridge that eats the whole pulse', () => {
     const eaten = rover({ 'bridge.threshold': 5, 'set.dutyCeiling': 0.5 });
     expect(of(eaten, 'drive.stallCurrent')).toBe(0);
@@ -290,23 +305,23 @@ describe('turning on the spot', () => {
     expect(evaluateSum(driveSums['drive.skidForce'], values, layout)).toBeCloseTo((4 * G * 0.05) / 2, 9);
   });
 
-  it('takes all the push of a side where the current is that of a stall', () => {
-    // Cold magnets and no friction, so that push and current are in proportion.
-    const force = 7;
-    const layout = { ...skid, magnet: 'neodymium' } as const;
-    const values = {
-      ...ROVER,
-      'drive.skidForce': force,
-      'drive.constant': 0.005,
-      'drive.noLoadCurrent': 0,
-      'drive.ratio': 22,
-    };
-    const current = evaluateSum(driveSums['drive.skidCurrent'], values, layout);
-    const stall = { ...values, 'drive.stallTorque': current * 0.005 * 0.956 };
-    const all = evaluateSum(driveSums['drive.wheelForceStall'], stall, layout);
-    expect(evaluateSum(driveSums['drive.skidForceStall'], { 'drive.wheelForceStall': all }, layout)).toBeCloseTo(
-      force,
-      9,
+  it('takes all the push of a side where the current is that of a stall at the reserve', () => {
+    const layout = { ...skid, axles: [wheel, wheel] };
+    const push = of(rover({ 'ground.rolling': 0 }, layout), 'drive.skidForceStall');
+    // The push is put to the current sum as what the ground asks for; that current must balance the circuit.
+    const found = rover({ 'drive.skidForce': push }, layout);
+    const [current, duty] = [of(found, 'drive.skidCurrent'), of(found, 'duty.applied')];
+    const hot = 0.9 * (1 + 0.00393 * 60);
+    const bus = of(found, 'pack.restReserve') - 2 * duty * current * (of(found, 'pack.resistanceCold') + 0.025);
+    expect(duty * bus).toBeCloseTo(current * (hot + 0.01 + 0.03), 9);
+  });
+
+  it('is harder on the last of the charge: the push of a side is less than a full pack gives a cold motor', () => {
+    fc.assert(
+      fc.property(changes, (change) => {
+        const found = rover(change, { ...skid, axles: [wheel, wheel] });
+        expect(of(found, 'drive.skidForceStall')).toBeLessThan(of(found, 'drive.wheelForceStall') / 2);
+      }),
     );
   });
 

@@ -182,7 +182,7 @@ export const motorHeatSums: SumsOf<MotorHeatId> = {
         'The first seconds, before any heat leaves the copper. A locked-rotor test warms it as fast: keep it short.',
     },
     {
-      uses: { current: 'drive.stallCurrent', resistance: 'drive.resistance', windingMass: 'motor.windingMass' },
+      uses: { current: 'drive.blockedCurrent', resistance: 'drive.resistance', windingMass: 'motor.windingMass' },
       takes: () => ({ copper: copper() }),
       formula: '{current}² · {resistance} / ({windingMass} · {copper})',
       laws: [adiabaticHeatingRate],
@@ -194,11 +194,11 @@ export const motorHeatSums: SumsOf<MotorHeatId> = {
     {
       title: 'winding temperature after a stall at the end of a climb, on the hottest day',
       unit: '°C',
-      caveat: `For as long as the drive lets a stall last. The current is that of a cold winding, which a warm one draws no more: the safe side. ${BURNT_SAYS}`,
+      caveat: `The motor blocked alone, for as long as the drive lets a stall last. The current is that of a cold winding, which a warm one draws no more: the safe side. ${BURNT_SAYS}`,
     },
     {
       uses: {
-        current: 'drive.stallCurrent',
+        current: 'drive.blockedCurrent',
         start: 'heat.windingClimb',
         time: 'set.stallTime',
         ...THERMAL,

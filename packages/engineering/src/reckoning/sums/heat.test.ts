@@ -16,7 +16,7 @@ const LOADS: Values = {
   'drive.resistance': 0.9,
   'drive.currentCruise': 0.73,
   'drive.currentClimb': 2.67,
-  'drive.stallCurrent': 7.24,
+  'drive.blockedCurrent': 7.24,
   'bridge.ripple': 0.26,
   'bridge.threshold': 0,
   'bridge.slope': 0.03,

@@ -48,6 +48,7 @@ export const DRIVE_IDS = [
   'drive.toyStallCurrent',
   'drive.toyStallTorque',
   'drive.stallCurrent',
+  'drive.blockedCurrent',
   'drive.stallTorque',
   'drive.stallThreshold',
   'drive.wheelForceStall',
