@@ -13,7 +13,8 @@ export const wiringFindings = findings({
     need: 'wiring.spareWanted',
     has: 'wiring.insulationSpare',
     remedy:
-      'Use a thicker wire or one with silicone insulation on the run named by the explanation, and do not bundle it.',
+      'Use a thicker wire or one with silicone insulation on the run named by the explanation, and do not bundle it; let air through the enclosure.',
+    caution: SHORT,
   },
   'wire-ampacity': {
     title: 'No wire carries more than its handbook current',
@@ -23,6 +24,7 @@ export const wiringFindings = findings({
     need: 'wiring.wholeUse',
     has: 'wiring.ampacityUse',
     remedy: 'Use a thicker wire on that run.',
+    caution: SHORT,
   },
   'contact-current': {
     title: 'No connector carries more than its rating',
@@ -32,6 +34,7 @@ export const wiringFindings = findings({
     need: 'wiring.wholeUse',
     has: 'wiring.contactUse',
     remedy: 'Use a connector of a higher continuous rating on that run: small contacts heat, soften and let go.',
+    caution: SHORT,
   },
   'wire-drop': {
     title: 'The wiring loses little of the pack’s voltage',
@@ -62,25 +65,26 @@ export const wiringFindings = findings({
     remedy: 'Ramp the start in the drive settings, lower the duty ceiling, or fit a fuse of larger melting I²t.',
   },
   'fuse-opens-on-stall': {
-    title: 'The fuse opens on a lasting stall',
+    title: 'The fuse opens on a lasting stall, should the drive not cut it',
     subject: 'wiring and fuse',
     unit: 's',
     sense: 'at most',
     need: 'fuse.stallTimeMax',
     has: 'fuse.stallTime',
     remedy:
-      'Fit a smaller fuse, or rely on the drive’s own stall cut-out and write that down: the fuse then guards against shorts only.',
+      'Fit a smaller fuse where climb and starts allow it, and ramp the start so that they do. Otherwise rely on the drive’s own stall cut-out and write that down: the fuse then guards against shorts only.',
     caution: SHORT,
+    informs: true,
   },
   'fuse-opens-on-short': {
-    title: 'A short gives enough current to open the fuse surely',
+    title: 'Even the weakest short gives enough current to open the fuse surely',
     subject: 'wiring and fuse',
     unit: '1',
     sense: 'at least',
     need: 'fuse.shortShareWanted',
     has: 'fuse.shortShare',
     remedy:
-      'Fit a smaller fuse: this pack cannot blow a large one quickly, and the wires would bear the fault meanwhile.',
+      'Fit a smaller fuse, or a pack of lower resistance: cold and nearly empty, this one cannot blow a large fuse quickly, and the wires would bear the fault meanwhile.',
     caution: SHORT,
   },
   'fuse-breaks-short': {
@@ -112,6 +116,17 @@ export const wiringFindings = findings({
     need: 'fuse.rating',
     has: 'wiring.weakest',
     remedy: 'Fit a smaller fuse, thicken that wire, or give the thin branch a fuse of its own.',
+    caution: SHORT,
+  },
+  'fuse-below-contact': {
+    title: 'The fuse is rated no higher than the weakest connector behind it',
+    subject: 'wiring and fuse',
+    unit: 'A',
+    sense: 'at least',
+    need: 'fuse.rating',
+    has: 'wiring.weakestContact',
+    remedy:
+      'Fit a smaller fuse or a connector of a higher rating: a contact that overheats melts its housing long before the fuse notices.',
     caution: SHORT,
   },
 });

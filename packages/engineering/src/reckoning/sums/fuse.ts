@@ -1,24 +1,29 @@
 /** Sums of the main fuse: it must bear a start, open on a lasting stall or short, and protect the thinnest wire. */
 import {
   COPPER_REFERENCE,
+  copperResistance,
   fuseRatingByDerating,
   fuseSlowestOpening,
+  motorStallCurrent,
   onderdonkFusingTime,
   prospectiveShortCircuit,
   rampEnergy,
 } from '@longrein/laws';
 import { RUNS } from '../../dossier/facts/build.ts';
 import { type SumsOf, sum } from '../sum.ts';
-import { cellsOf, cellVoltageOf } from './counts.ts';
+import { cellsOf, cellVoltageOf, motorsOf, sharingOf } from './counts.ts';
+import { circuitOf, climbing, OWN_WORDS, PATH, SHARED_WORDS, stalled } from './drive-circuit.ts';
 
 type FuseId =
   | 'fuse.needed'
+  | 'fuse.stallCurrent'
   | 'fuse.stallShare'
   | 'fuse.stallTime'
   | 'fuse.stallTimeMax'
   | 'fuse.shortTime'
   | 'fuse.wireTime'
   | 'fuse.shortCurrent'
+  | 'fuse.shortLow'
   | 'fuse.shortShare'
   | 'fuse.shortShareWanted'
   | 'fuse.startEnergy'
@@ -27,7 +32,7 @@ type FuseId =
 
 /** Stands for 'never opens' [s]: the 100 hours for which a fuse must carry its rating. */
 const NEVER = 360_000;
-/** A stalled motor and its wires bear about this long; common practice, no source [s]. */
+/** Wires and bridge bear a lasting stall about this long, windings do not; common practice, no source [s]. */
 const STALL_TIME_MAX = 60;
 /** A start is over in about this time [s]: the toy is at half speed by then; common practice, no source. */
 const START_TIME = 0.3;
@@ -91,10 +96,38 @@ export const fuseSums: SumsOf<FuseId> = {
       value: ({ current }) => fuseRatingByDerating({ current }),
     },
   ),
-  'fuse.stallShare': sum(
-    { title: 'stall current over the rating of the fuse', unit: '1' },
+  'fuse.stallCurrent': sum(
     {
-      uses: { current: 'pack.currentStall', rating: 'fuse.rating' },
+      title: 'pack current of a lasting stall, at its weakest',
+      unit: 'A',
+      caveat:
+        'All drive motors stalled, hot after the first seconds, cold pack at the reserve: what is left to open the fuse. One wheel blocked among several draws less still.',
+    },
+    {
+      uses: {
+        rest: 'pack.restReserve',
+        pack: 'pack.resistanceCold',
+        resistance: 'drive.resistance',
+        stand: 'pack.currentStand',
+        ...PATH,
+      },
+      takes: (layout) => ({
+        winding: climbing().winding,
+        motors: motorsOf(layout),
+        sharing: sharingOf(layout),
+      }),
+      formula: `{stand} + {motors} · {duty} · i, i = ({duty} · {rest} − {threshold}) / ({resistance} at {winding} + ${OWN_WORDS} + {motors} · {duty}² · (${SHARED_WORDS})), not below 0`,
+      laws: [copperResistance, motorStallCurrent],
+      value: ({ rest, resistance, winding, stand, ...x }) => {
+        const hot = copperResistance({ r20: resistance, temperature: winding });
+        return stand + x.motors * x.duty * stalled(circuitOf(x, rest, hot));
+      },
+    },
+  ),
+  'fuse.stallShare': sum(
+    { title: 'current of a lasting stall over the rating of the fuse', unit: '1' },
+    {
+      uses: { current: 'fuse.stallCurrent', rating: 'fuse.rating' },
       formula: '{current} / {rating}',
       laws: [],
       value: ({ current, rating }) => current / rating,
@@ -104,7 +137,8 @@ export const fuseSums: SumsOf<FuseId> = {
     {
       title: 'longest time the fuse takes to open on a lasting stall',
       unit: 's',
-      caveat: 'From the time gates of blade fuses. 360 000 s stands for never: the stall is below what opens it.',
+      caveat:
+        'From the time gates of blade fuses. 360 000 s stands for never: the stall is below what opens it, and only the drive’s own cut-out ends it.',
     },
     {
       uses: { share: 'fuse.stallShare' },
@@ -121,7 +155,7 @@ export const fuseSums: SumsOf<FuseId> = {
         time: {
           value: STALL_TIME_MAX,
           unit: 's',
-          is: 'stall that motors and wires bear',
+          is: 'stall that wires and bridge bear; the winding may burn sooner',
           source: 'common practice, no source',
         },
       }),
@@ -134,7 +168,7 @@ export const fuseSums: SumsOf<FuseId> = {
     {
       title: 'short-circuit current through the fuse',
       unit: 'A',
-      caveat: 'A short behind the pack run; a fuse must be able to break it, and the pack to blow the fuse.',
+      caveat: 'A short behind the pack run, full pack: the most the fuse must be able to break.',
     },
     {
       uses: { cell: 'pack.cellResistance', leads: 'wiring.pack.resistance' },
@@ -154,10 +188,32 @@ export const fuseSums: SumsOf<FuseId> = {
         }),
     },
   ),
-  'fuse.shortShare': sum(
-    { title: 'short-circuit current over the rating of the fuse', unit: '1' },
+  'fuse.shortLow': sum(
     {
-      uses: { current: 'fuse.shortCurrent', rating: 'fuse.rating' },
+      title: 'weakest short-circuit current through the fuse',
+      unit: 'A',
+      caveat:
+        'At the far end of the longest run, cold pack at the reserve: what is left to open the fuse. A loose strand has a resistance of its own on top.',
+    },
+    {
+      uses: {
+        rest: 'pack.restReserve',
+        pack: 'pack.resistanceCold',
+        lead: 'wiring.pack.resistance',
+        bridge: 'wiring.bridge.resistance',
+        motor: 'wiring.motor.resistance',
+        converter: 'wiring.converter.resistance',
+      },
+      formula: '{rest} / ({pack} + {lead} + max({bridge} + {motor}, {converter}))',
+      laws: [],
+      value: ({ rest, pack, lead, bridge, motor, converter }) =>
+        rest / (pack + lead + Math.max(bridge + motor, converter)),
+    },
+  ),
+  'fuse.shortShare': sum(
+    { title: 'weakest short-circuit current over the rating of the fuse', unit: '1' },
+    {
+      uses: { current: 'fuse.shortLow', rating: 'fuse.rating' },
       formula: '{current} / {rating}',
       laws: [],
       value: ({ current, rating }) => current / rating,
@@ -176,7 +232,7 @@ export const fuseSums: SumsOf<FuseId> = {
     },
   ),
   'fuse.shortTime': sum(
-    { title: 'longest time the fuse takes to open on a short', unit: 's' },
+    { title: 'longest time the fuse takes to open on the weakest short', unit: 's' },
     {
       uses: { share: 'fuse.shortShare' },
       formula: 'slowest opening at {share} times the rating',
@@ -186,12 +242,13 @@ export const fuseSums: SumsOf<FuseId> = {
   ),
   'fuse.wireTime': sum(
     {
-      title: 'time the weakest wire behind the fuse bears a short',
+      title: 'time the weakest wire behind the fuse bears the weakest short',
       unit: 's',
-      caveat: 'From the hottest air to the limit of the insulation, no heat escaping: the careful reading.',
+      caveat:
+        'From the hottest air to the limit of the insulation, no heat escaping: the careful reading. The weakest short is the worst one for the wire, as a fuse lets the more I²t through the longer it takes.',
     },
     {
-      uses: { ...areas, ...limits, current: 'fuse.shortCurrent', air: 'day.hottest' },
+      uses: { ...areas, ...limits, current: 'fuse.shortLow', air: 'day.hottest' },
       formula:
         'least over the runs of (c ρm A² / (ρ20 α {current}²)) · ln((1 + α (limit − 20 °C)) / (1 + α ({air} − 20 °C))): {packArea} {packLimit}; {bridgeArea} {bridgeLimit}; {motorArea} {motorLimit}; {converterArea} {converterLimit}',
       laws: [onderdonkFusingTime],

@@ -2,6 +2,7 @@
 import { onderdonkFusingTime, ZERO_CELSIUS } from '@longrein/laws';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { RUNS } from '../../dossier/facts/build.ts';
 import { evaluateSum, PLAIN_LAYOUT, strayNames, type Values } from '../testing.ts';
 import { wireBears } from './fuse.ts';
 import { WIRING_IDS } from './ids.ts';
@@ -57,6 +58,74 @@ describe('temperature of a wire', () => {
   });
 });
 
+describe('a wire that carries too much', () => {
+  const thin: Values = {
+    'wiring.motor.current': 40,
+    'day.hottest': ZERO_CELSIUS + 30,
+    'run.motor.resistancePerMetre': 0.0551,
+    'run.motor.area': 0.326e-6,
+    'run.motor.diameter': 1.7e-3,
+  };
+
+  it('is burnt, a number, and fails whatever its insulation', () => {
+    const burnt = at('wiring.motor.rise', thin);
+    const rises = Object.fromEntries(RUNS.map((run) => [`wiring.${run}.rise`, run === 'motor' ? burnt : 1]));
+    // The best insulation the dossier admits, 327 °C.
+    const limits = Object.fromEntries(RUNS.map((run) => [`run.${run}.temperatureMax`, 600]));
+    const air = { 'day.hottest': ZERO_CELSIUS + 30, 'heat.localAir': ZERO_CELSIUS + 30 };
+    expect(at('wiring.insulationSpare', { ...rises, ...limits, ...air })).toBeLessThan(0);
+  });
+
+  it('is never cooler for more current, across the end of what is worked out', () => {
+    const amperes = fc.double({ min: 0, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(amperes, amperes, (a, b) => {
+        const rise = (current: number) => at('wiring.motor.rise', { ...thin, 'wiring.motor.current': current });
+        expect(rise(Math.max(a, b))).toBeGreaterThanOrEqual(rise(Math.min(a, b)));
+      }),
+    );
+  });
+});
+
+describe('the insulation', () => {
+  const rises = Object.fromEntries(RUNS.map((run) => [`wiring.${run}.rise`, 10])) as Values;
+  const limits = Object.fromEntries(RUNS.map((run) => [`run.${run}.temperatureMax`, ZERO_CELSIUS + 80])) as Values;
+  const spare = (box: number, changes: Values = {}) =>
+    at('wiring.insulationSpare', {
+      ...rises,
+      ...limits,
+      'day.hottest': ZERO_CELSIUS + 30,
+      'heat.localAir': ZERO_CELSIUS + box,
+      ...changes,
+    });
+
+  it('of runs in the enclosure has to bear the air in it', () => {
+    expect(spare(30)).toBeCloseTo(40, 9);
+    expect(spare(65)).toBeCloseTo(5, 9);
+  });
+
+  it('of pack and motor runs has not', () => {
+    expect(spare(50, { 'wiring.pack.rise': 35 })).toBeCloseTo(15, 9);
+    expect(spare(50, { 'wiring.board.rise': 35 })).toBeCloseTo(-5, 9);
+  });
+
+  it('at the hottest is where the hottest wire is, outside or in the box', () => {
+    const air = { 'day.hottest': 300, 'heat.localAir': 330 };
+    expect(at('wiring.hottest', { ...rises, ...air })).toBeCloseTo(340, 9);
+    expect(at('wiring.hottest', { ...rises, ...air, 'wiring.motor.rise': 60 })).toBeCloseTo(360, 9);
+  });
+});
+
+describe('what hangs on the fuse', () => {
+  const of = (key: string, board: number) =>
+    Object.fromEntries(RUNS.map((run, i) => [`run.${run}.${key}`, run === 'board' ? board : 10 + i])) as Values;
+
+  it('is the weakest wire and connector but for the board run, which hangs on the converter', () => {
+    expect(at('wiring.weakest', of('currentMax', 2))).toBe(10);
+    expect(at('wiring.weakestContact', of('contactCurrentMax', 3))).toBe(10);
+  });
+});
+
 describe('the fuse', () => {
   it('needs 10 A for 7.5 A, and more than 10 A for 8 A, by the derating rule', () => {
     // Maker's fuse guides: 25 % derating. 7.5 A → 10.0 A; 8.0 A → 10.67 A.
@@ -78,7 +147,55 @@ describe('the fuse', () => {
       { chemistry: 'nimh', cells: 6 },
     );
     expect(current).toBeCloseTo((6 * 1.45) / 0.2, 6);
-    expect(at('fuse.shortShare', { 'fuse.shortCurrent': 36, 'fuse.rating': 15 })).toBeCloseTo(2.4, 9);
+    expect(at('fuse.shortShare', { 'fuse.shortLow': 36, 'fuse.rating': 15 })).toBeCloseTo(2.4, 9);
+  });
+
+  const cold: Values = {
+    'pack.restReserve': 7.2,
+    'pack.resistanceCold': 0.4,
+    'wiring.pack.resistance': 0.03,
+    'wiring.bridge.resistance': 0.02,
+    'wiring.motor.resistance': 0.05,
+    'wiring.converter.resistance': 0.04,
+  };
+
+  it('must open on the weakest short: a cold pack at its reserve, at the far end of the longest run', () => {
+    // Ohm's law: 7.2 V over 0.4 + 0.03 + 0.07 Ω is 14.4 A; a long converter run makes it less.
+    expect(at('fuse.shortLow', cold)).toBeCloseTo(14.4, 9);
+    expect(at('fuse.shortLow', { ...cold, 'wiring.converter.resistance': 0.29 })).toBeCloseTo(10, 9);
+  });
+
+  it('is asked to protect the wires on that short, which lets more I²t through than a strong one', () => {
+    // Blade gates: 350 % within 0.5 s, 600 % within 0.15 s; 12.25 · 0.5 is more than 36 · 0.15.
+    const let_ = (share: number) => share ** 2 * at('fuse.shortTime', { 'fuse.shortShare': share });
+    expect(let_(3.5)).toBeGreaterThan(let_(6));
+    expect(let_(2)).toBeGreaterThan(let_(3.5));
+  });
+
+  const stall: Values = {
+    'pack.restReserve': 7,
+    'pack.resistanceCold': 0.1,
+    'drive.resistance': 1,
+    'pack.currentStand': 0.8,
+    'wiring.pack.resistance': 0.02,
+    'wiring.bridge.resistance': 0.01,
+    'wiring.motor.resistance': 0.02,
+    'bridge.threshold': 0,
+    'bridge.slope': 0.05,
+    'duty.applied': 0.7,
+  };
+
+  it('sees of a lasting stall what a hot winding lets through on the last of the charge', () => {
+    const current = at('fuse.stallCurrent', stall, { motors: 2, motorsPerChannel: 1 });
+    // Kirchhoff round the loop of one motor, copper at 80 °C (IEC 60028): 1.2358 Ω.
+    const each = (current - 0.8) / (2 * 0.7);
+    const bus = 7 - 2 * 0.7 * each * 0.13;
+    expect(0.7 * bus).toBeCloseTo(each * (1 + 0.00393 * 60 + 0.02 + 0.05), 9);
+  });
+
+  it('sees less of a lasting stall than of its first instant on a full pack', () => {
+    const cold = (0.7 * 8.4) / (1.07 + 2 * 0.49 * 0.1);
+    expect(at('fuse.stallCurrent', stall, { motors: 2 })).toBeLessThan(0.8 + 2 * 0.7 * cold * 0.8);
   });
 
   it('sees a start as a falling line, whose squared current a sum over small steps gives as well', () => {

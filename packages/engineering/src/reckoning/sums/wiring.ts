@@ -1,5 +1,5 @@
 /** Sums of the wiring runs: resistance, current, temperature rise, contacts, drop. */
-import { copperResistance, pwmRms, twoWireDrop, wireRise, ZERO_CELSIUS } from '@longrein/laws';
+import { copperResistance, pwmRms, twoWireDrop, wireCurrentForRise, wireRise, ZERO_CELSIUS } from '@longrein/laws';
 import { RUNS, type Run } from '../../dossier/facts/build.ts';
 import type { InputId } from '../../dossier/facts/quantities.ts';
 import { type Constant, type Ref, type Sum, type SumsOf, sum } from '../sum.ts';
@@ -49,27 +49,45 @@ function resistance(run: Run): Sum {
     : sum(about, { uses: base, takes, formula: wire, laws: [twoWireDrop, copperResistance], value: loop });
 }
 
+/** Copper at which a rise is no longer worked out [K]: silicone insulation is at its end there. */
+const HOTTEST = ZERO_CELSIUS + 200;
+/** Keeps the sum of air and rise below the hottest copper in spite of rounding [K]. */
+const ROUNDING = 1e-6;
+/** Stands for a wire beyond that [K]: above what any insulation bears. */
+const BURNT_RISE = 400;
+/** Hottest air the law of the wire takes [K]; a box hotter than that fails elsewhere. */
+const AIR_MOST = 373;
+
+/** Runs that lie in the enclosure with the electronics; pack and motors have theirs outside. */
+const airOf = (run: Run) => (run === 'pack' || run === 'motor' ? 'day.hottest' : 'heat.localAir');
+
+function riseOf(wire: Parameters<typeof wireRise>[0]): number {
+  const { current, ...inAir } = wire;
+  const most = wireCurrentForRise({ ...inAir, rise: HOTTEST - inAir.ambient - ROUNDING });
+  return current > most ? BURNT_RISE : wireRise(wire);
+}
+
 function rise(run: Run): Sum {
   return sum(
     {
       title: `temperature rise of the wire of the ${run} run on the steepest climb`,
       unit: 'K',
-      caveat: 'A single wire in still air; in a bundle or a sleeve it is hotter.',
+      caveat: `A single wire in still air; in a bundle or a sleeve it is hotter. ${BURNT_RISE} K stands for copper above 200 °C.`,
     },
     {
       uses: {
         current: `wiring.${run}.current`,
-        air: 'day.hottest',
+        air: airOf(run),
         perMetre: `run.${run}.resistancePerMetre`,
         area: `run.${run}.area`,
         outer: `run.${run}.diameter`,
       } as const,
       formula: 'rise of a wire of {perMetre}, copper {area}, outside {outer}, at {current} in air of {air}',
-      laws: [wireRise],
+      laws: [wireRise, wireCurrentForRise],
       value: ({ current, air, perMetre, area, outer }) =>
-        wireRise({
+        riseOf({
           current,
-          ambient: air,
+          ambient: Math.min(air, AIR_MOST),
           resistancePerMetre: perMetre,
           conductorDiameter: Math.min(Math.sqrt((4 * area) / Math.PI), outer),
           outerDiameter: outer,
@@ -121,7 +139,17 @@ function eachRun<T extends string>(ref: (run: Run) => T): Record<Run, T> {
   return Object.fromEntries(RUNS.map((run) => [run, ref(run)])) as Record<Run, T>;
 }
 
-const braces = (prefix = '') => RUNS.map((run) => `{${prefix}${run}}`).join(', ');
+const BEHIND_CONVERTER =
+  'The board run is not among them: its current comes from the converter, which changes and limits it.';
+
+/** What the runs that hang on the fuse without a converter between bear. */
+const behindFuse = <const K extends 'currentMax' | 'contactCurrentMax'>(key: K) =>
+  ({
+    pack: `run.pack.${key}`,
+    bridge: `run.bridge.${key}`,
+    motor: `run.motor.${key}`,
+    converter: `run.converter.${key}`,
+  }) as const;
 
 const summary: SumsOf<
   | 'wiring.hottest'
@@ -132,28 +160,32 @@ const summary: SumsOf<
   | 'wiring.contactUse'
   | 'wiring.ampacityUse'
   | 'wiring.weakest'
+  | 'wiring.weakestContact'
   | 'wiring.dropClimb'
   | 'wiring.dropShare'
 > = {
   'wiring.hottest': sum(
     { title: 'temperature of the hottest wire on the hottest day', unit: '°C' },
     {
-      uses: { ...eachRun((run) => `wiring.${run}.rise` as const), air: 'day.hottest' },
-      formula: `{air} + max(${braces()})`,
+      uses: { ...eachRun((run) => `wiring.${run}.rise` as const), outside: 'day.hottest', inside: 'heat.localAir' },
+      formula: 'max({outside} + max({pack}, {motor}), {inside} + max({bridge}, {converter}, {board}))',
       laws: [],
-      value: ({ air, ...rises }) => air + Math.max(...Object.values(rises)),
+      value: (x) =>
+        Math.max(x.outside + Math.max(x.pack, x.motor), x.inside + Math.max(x.bridge, x.converter, x.board)),
     },
   ),
   'wiring.insulationSpare': sum(
     {
       title: 'what the insulation has left, at the run that has least',
       unit: 'K',
-      caveat: 'Below zero the insulation of one of the wires softens.',
+      caveat:
+        'Pack and motor runs in the open, the others in the air of the enclosure. Below zero the insulation of one of the wires softens.',
     },
     {
       uses: {
         ...eachRun((run) => `wiring.${run}.rise` as const),
-        air: 'day.hottest',
+        outside: 'day.hottest',
+        inside: 'heat.localAir',
         packLimit: 'run.pack.temperatureMax',
         bridgeLimit: 'run.bridge.temperatureMax',
         motorLimit: 'run.motor.temperatureMax',
@@ -161,15 +193,15 @@ const summary: SumsOf<
         boardLimit: 'run.board.temperatureMax',
       },
       formula:
-        'min over the runs of limit − {air} − rise: {packLimit} and {pack}; {bridgeLimit} and {bridge}; {motorLimit} and {motor}; {converterLimit} and {converter}; {boardLimit} and {board}',
+        'min({packLimit} − {pack} − {outside}, {motorLimit} − {motor} − {outside}, {bridgeLimit} − {bridge} − {inside}, {converterLimit} − {converter} − {inside}, {boardLimit} − {board} − {inside})',
       laws: [],
       value: (x) =>
         Math.min(
-          x.packLimit - x.air - x.pack,
-          x.bridgeLimit - x.air - x.bridge,
-          x.motorLimit - x.air - x.motor,
-          x.converterLimit - x.air - x.converter,
-          x.boardLimit - x.air - x.board,
+          x.packLimit - x.pack - x.outside,
+          x.motorLimit - x.motor - x.outside,
+          x.bridgeLimit - x.bridge - x.inside,
+          x.converterLimit - x.converter - x.inside,
+          x.boardLimit - x.board - x.inside,
         ),
     },
   ),
@@ -179,10 +211,19 @@ const summary: SumsOf<
   'wiring.contactUse': useOf('greatest use of a connector on the steepest climb', 'contactCurrentMax'),
   'wiring.ampacityUse': useOf('greatest use of a wire’s handbook current on the steepest climb', 'currentMax'),
   'wiring.weakest': sum(
-    { title: 'handbook current of the weakest wire behind the fuse', unit: 'A' },
+    { title: 'handbook current of the weakest wire behind the fuse', unit: 'A', caveat: BEHIND_CONVERTER },
     {
-      uses: eachRun((run) => `run.${run}.currentMax` as const),
-      formula: `min(${braces()})`,
+      uses: behindFuse('currentMax'),
+      formula: 'min({pack}, {bridge}, {motor}, {converter})',
+      laws: [],
+      value: (x) => Math.min(...Object.values(x)),
+    },
+  ),
+  'wiring.weakestContact': sum(
+    { title: 'rating of the weakest connector behind the fuse', unit: 'A', caveat: BEHIND_CONVERTER },
+    {
+      uses: behindFuse('contactCurrentMax'),
+      formula: 'min({pack}, {bridge}, {motor}, {converter})',
       laws: [],
       value: (x) => Math.min(...Object.values(x)),
     },
