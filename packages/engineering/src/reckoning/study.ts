@@ -1,7 +1,7 @@
 /** A study: all sums of a vehicle over all cases, and over the vehicle exactly as stated. */
 import { OutOfRange } from '@longrein/laws';
 import type { InputId } from '../dossier/facts/quantities.ts';
-import type { Input, Vehicle } from '../dossier/resolve.ts';
+import type { Input, Layout, Vehicle } from '../dossier/resolve.ts';
 import { band } from '../quantity/bands.ts';
 import { drawCases } from '../quantity/cases.ts';
 import type { Band, CaseInput, Cases } from '../quantity/shapes.ts';
@@ -101,26 +101,47 @@ function evaluate(
   count: number,
 ): SumResult {
   const constants = route.takes?.(vehicle.layout) ?? {};
-  const used = Object.entries(route.uses).map(([name, ref]) => ({ name, column: known({ inputs, sums }, ref) }));
+  const columns = new Map(
+    Object.entries(route.uses).map(([name, ref]) => [name, known({ inputs, sums }, ref)] as const),
+  );
+  const { values, says } = workOut(id, route, vehicle.layout, constants, columns, count + 1);
+  const found = band(values.subarray(0, count));
+  const cause = causeOf(id, route, sums, found.missing, says);
+  return { id, route, constants, values, band: found, ...(cause ? { cause } : {}) };
+}
+
+/**
+ * Works a route out row by row: the loop in which a study spends most of its time.
+ * @param columns  what the route uses, by the names its formula shows
+ * @returns        the values, NaN where there is none, and what the first failing row said
+ */
+export function workOut(
+  id: SumId,
+  route: Route,
+  layout: Layout,
+  constants: Readonly<Record<string, Constant>>,
+  columns: ReadonlyMap<string, Float64Array>,
+  rows: number,
+): { readonly values: Float64Array; readonly says: string | undefined } {
   // Made at once and not name by name: a long row that grows would turn into a dictionary, which is slow to read.
   const row: Record<string, number> = Object.fromEntries([
     ...Object.entries(constants).map(([name, { value }]) => [name, value] as const),
-    ...used.map(({ name, column }) => [name, column[0] as number] as const),
+    ...[...columns].map(([name, column]) => [name, column[0] as number] as const),
   ]);
-  const varying = used.filter(({ column }) => !isSteady(column));
-  const names = varying.map(({ name }) => name);
-  const columns = varying.map(({ column }) => column);
-  const values = new Float64Array(count + 1);
+  const varying = [...columns].filter(([, column]) => !isSteady(column));
+  const names = varying.map(([name]) => name);
+  const drawn = varying.map(([, column]) => column);
+  const values = new Float64Array(rows);
   let says: string | undefined;
-  for (let i = 0; i <= count; i++) {
+  for (let i = 0; i < rows; i++) {
     let whole = true;
     for (let k = 0; k < names.length; k++) {
-      const x = (columns[k] as Float64Array)[i] as number;
+      const x = (drawn[k] as Float64Array)[i] as number;
       row[names[k] as string] = x;
       if (Number.isNaN(x)) whole = false;
     }
     // What rests on an unknown is unknown, also where a comparison or a minimum would hide it.
-    const value = whole ? attempt(id, route, row, vehicle.layout) : Number.NaN;
+    const value = whole ? attempt(id, route, row, layout) : Number.NaN;
     values[i] = typeof value === 'number' ? value : Number.NaN;
     if (typeof value === 'string') says ??= value;
     if (names.length === 0) {
@@ -128,9 +149,7 @@ function evaluate(
       break;
     }
   }
-  const found = band(values.subarray(0, count));
-  const cause = causeOf(id, route, sums, found.missing, says);
-  return { id, route, constants, values, band: found, ...(cause ? { cause } : {}) };
+  return { values, says };
 }
 
 function known(study: Pick<Study, 'inputs' | 'sums'>, ref: Ref): Float64Array {
@@ -140,7 +159,7 @@ function known(study: Pick<Study, 'inputs' | 'sums'>, ref: Ref): Float64Array {
 }
 
 /** The value, or why there is none. */
-function attempt(id: SumId, route: Route, row: Readonly<Record<string, number>>, layout: Vehicle['layout']) {
+function attempt(id: SumId, route: Route, row: Readonly<Record<string, number>>, layout: Layout) {
   try {
     const value = route.value(row, layout);
     return Number.isFinite(value) ? value : `${id} comes out as ${value}`;
