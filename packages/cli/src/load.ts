@@ -14,6 +14,7 @@ import {
   wordFault,
 } from '@longrein/engineering';
 import { type Args, UserError, wholeNumber } from './command.ts';
+import { listFolder, readText } from './files.ts';
 import type { Io } from './io.ts';
 
 /** Options of every command that reckons. */
@@ -26,15 +27,6 @@ export const RECKON_OPTIONS = {
 
 const CASES = { least: 20, most: 500_000, usual: 1000 } as const;
 
-/** Reads a file. @throws UserError that says what is wrong with it */
-function readText(io: Io, path: string): string {
-  try {
-    return io.read(path);
-  } catch (error) {
-    throw new UserError(`Cannot read ${path}: ${(error as NodeJS.ErrnoException).code ?? (error as Error).message}.`);
-  }
-}
-
 /** Faults as a message, one a paragraph. */
 export function wordFaults(path: string, faults: readonly Fault[]): string {
   const count = faults.length === 1 ? 'one fault' : `${faults.length} faults`;
@@ -44,12 +36,7 @@ export function wordFaults(path: string, faults: readonly Fault[]): string {
 /** The built-in shelf and the part files of a folder. */
 export function loadShelf(io: Io, folder: string | boolean | undefined): Shelf {
   if (typeof folder !== 'string') return builtInShelf();
-  let names: string[];
-  try {
-    names = io.list(folder).filter((name) => name.endsWith('.json'));
-  } catch (error) {
-    throw new UserError(`Cannot read the shelf ${folder}: ${(error as NodeJS.ErrnoException).code}.`);
-  }
+  const names = listFolder(io, folder).filter((name) => name.endsWith('.json'));
   const added = names.flatMap((name): Part[] => {
     const path = `${folder}/${name}`;
     const reading = readShelfFile(readText(io, path));

@@ -1,7 +1,9 @@
 /** Prints the book of checks. */
 import { book } from '@longrein/engineering/book';
 import { runChecks } from '@longrein/laws/check';
-import { type Command, EXIT } from '../command.ts';
+import { type Command, EXIT, UserError } from '../command.ts';
+import type { Io } from '../io.ts';
+import { nearTo } from '../near.ts';
 import { columns, paint } from '../paint.ts';
 
 export const checksCommand: Command = {
@@ -16,53 +18,59 @@ Example:  longrein checks --law duty-ceiling
           longrein checks --failing`,
   options: { law: { type: 'string' }, failing: { type: 'boolean' }, json: { type: 'boolean' } },
   run: (io, args) => {
-    const results = runChecks(book).filter(
-      (row) => (args.values.law === undefined || row.law === args.values.law) && (!args.values.failing || !row.ok),
-    );
-    const failed = results.filter((row) => !row.ok).length;
-    if (args.values.json) {
-      const rows = results.map(({ law, source, kind, case: of, expected, ours, allowed, ok }) => ({
-        law,
-        source,
-        kind,
-        case: of,
-        expected,
-        ours,
-        allowed,
-        ok,
-      }));
-      io.out(JSON.stringify(rows, null, 2));
-    } else {
-      const n = (x: number) => String(Number(x.toPrecision(5)));
-      const percent = (x: number) => `${Number((x * 100).toPrecision(2))} %`;
-      io.out(
-        columns([
-          ['', 'law', 'case', 'expected', 'ours', 'error', 'allowed', 'notices', 'source'],
-          ...results.map((row) => [
-            row.ok ? '✓' : '✗',
-            row.law,
-            cut(row.case, 60),
-            n(row.expected),
-            n(row.ours),
-            percent(Math.abs(row.ours / row.expected - 1)),
-            percent(row.allowed),
-            percent(row.notices),
-            `${cut(row.source, 70)} (${row.kind})`,
-          ]),
-        ]),
-      );
-      const sources = new Set(results.map((row) => row.source)).size;
-      io.out(
-        paint(
-          io,
-          failed > 0 ? 'bad' : 'good',
-          `\n${results.length} rows from ${sources} sources: ${results.length - failed} agree, ${failed} do not.`,
-        ),
-      );
+    const { law, failing, json } = args.values;
+    if (args.positionals.length > 0) {
+      throw new UserError(`checks takes no ${args.positionals.join(' ')}; one law is asked for with --law ID.`);
     }
-    return failed === 0 ? EXIT.fine : EXIT.fails;
+    const rows = rowsOf(typeof law === 'string' ? law : undefined).filter((row) => !failing || !row.ok);
+    if (json) io.out(JSON.stringify(rows.map(plain), null, 2));
+    else print(io, rows);
+    return rows.every((row) => row.ok) ? EXIT.fine : EXIT.fails;
   },
 };
+
+type Row = ReturnType<typeof runChecks>[number];
+
+/** @throws UserError where no row is about this law */
+function rowsOf(law: string | undefined): readonly Row[] {
+  const all = runChecks(book);
+  if (law === undefined) return all;
+  const rows = all.filter((row) => row.law === law);
+  if (rows.length > 0) return rows;
+  const near = nearTo(law, [...new Set(all.map((row) => row.law))]);
+  throw new UserError(
+    `There is no check of "${law}".${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ' longrein checks lists all.'}`,
+  );
+}
+
+function plain({ law, source, kind, case: of, expected, ours, allowed, ok }: Row): object {
+  return { law, source, kind, case: of, expected, ours, allowed, ok };
+}
+
+function print(io: Io, rows: readonly Row[]): void {
+  const n = (x: number) => String(Number(x.toPrecision(5)));
+  const percent = (x: number) => `${Number((x * 100).toPrecision(2))} %`;
+  io.out(
+    columns([
+      ['', 'law', 'case', 'expected', 'ours', 'error', 'allowed', 'notices', 'source'],
+      ...rows.map((row) => [
+        row.ok ? '✓' : '✗',
+        row.law,
+        cut(row.case, 60),
+        n(row.expected),
+        n(row.ours),
+        percent(Math.abs(row.ours / row.expected - 1)),
+        percent(row.allowed),
+        percent(row.notices),
+        `${cut(row.source, 70)} (${row.kind})`,
+      ]),
+    ]),
+  );
+  const failed = rows.filter((row) => !row.ok).length;
+  const sources = new Set(rows.map((row) => row.source)).size;
+  const count = `${rows.length} rows from ${sources} sources: ${rows.length - failed} agree, ${failed} do not.`;
+  io.out(`\n${paint(io, failed > 0 ? 'bad' : 'good', count)}`);
+}
 
 function cut(text: string, length: number): string {
   return text.length > length ? `${text.slice(0, length - 1)}…` : text;

@@ -1,12 +1,30 @@
 /** Makes the limits record of a vehicle. */
 
 import { randomBytes } from 'node:crypto';
-import { LimitsMissing, limitsDraft, verdictOf } from '@longrein/engineering';
-import { decodeLimits, encodeLimits, makeKeyPair, WireError } from '@longrein/wire';
+import {
+  formatValue,
+  isSumId,
+  LimitsMissing,
+  limitsDraft,
+  QUANTITIES,
+  type QuantityId,
+  SUMS,
+  verdictOf,
+} from '@longrein/engineering';
+import {
+  decodeLimits,
+  encodeLimits,
+  LIMIT_NAMES,
+  type Limit,
+  type LimitsRecord,
+  makeKeyPair,
+  WireError,
+} from '@longrein/wire';
 import { type Command, EXIT, theFile, UserError } from '../command.ts';
+import { readText, writeText } from '../files.ts';
 import type { Io } from '../io.ts';
 import { loadReckoning, RECKON_OPTIONS } from '../load.ts';
-import { columns, wrap } from '../paint.ts';
+import { columns, paint, wrap } from '../paint.ts';
 
 const about = {
   name: 'limits',
@@ -28,46 +46,64 @@ Example:  longrein limits --new-key owner.key
           longrein limits examples/reedmere/sedge.json --key owner.key --out sedge.limits.json`,
   options: { ...RECKON_OPTIONS, out: { type: 'string' }, key: { type: 'string' }, 'new-key': { type: 'string' } },
   run: (io, args) => {
-    const keyFile = args.values['new-key'];
-    if (typeof keyFile === 'string') return makeKey(io, keyFile);
-    const reckoning = loadReckoning(io, theFile(about, args), args);
-    const text = encode(() => encodeLimits(limitsDraft(reckoning), secretOf(io, args.values.key)));
+    const { key, out, json, 'new-key': keyFile } = args.values;
+    if (typeof keyFile === 'string') {
+      if (args.positionals.length > 0) {
+        throw new UserError(
+          `--new-key only makes a key; leave ${args.positionals.join(' ')} out, and use the key afterwards.`,
+        );
+      }
+      return makeKey(io, keyFile);
+    }
+    const file = theFile(about, args);
+    const secret = secretOf(io, key);
+    const reckoning = loadReckoning(io, file, args);
+    const text = encode(() => encodeLimits(limitsDraft(reckoning), secret));
     const decoded = decodeLimits(text);
     if (!decoded.ok)
       throw new UserError(`The record cannot be read back: ${decoded.fault.code} at ${decoded.fault.at}.`);
-    const { record } = decoded;
-    if (typeof args.values.out === 'string') io.write(args.values.out, `${text}\n`);
-    if (args.values.json) io.out(text);
-    else {
-      io.out(
-        `Limits of ${record.vehicle}, checksum ${record.checksum.slice(0, 16)}…, ${record.signature ? 'signed' : 'not signed'}`,
-      );
-      const rows = Object.entries(record.limits).map(([name, limit]) => [
-        `  ${name}`,
-        `${Number(limit.value.toPrecision(4))} ${limit.unit === '1' ? '' : limit.unit}`,
-        `${limit.quantile * 100} %`,
-        limit.sum,
-      ]);
-      io.out(columns([['  limit', 'value', 'quantile', 'from'], ...rows]));
-      if (verdictOf(reckoning.findings) === 'fails') {
-        io.out(
-          wrap(
-            'Mind: some findings fail. The record is right, but the vehicle it is for should not be driven by strangers yet.',
-            io.width,
-          ),
-        );
-      }
-      if (typeof args.values.out === 'string') io.out(`Written to ${args.values.out}.`);
+    if (typeof out === 'string') writeText(io, out, text);
+    if (json) io.exactly(text);
+    else printRecord(io, decoded.record, typeof out === 'string' ? out : undefined);
+    if (!json && verdictOf(reckoning.findings) === 'fails') {
+      const mind =
+        'Mind: some findings fail. The record is right, but the vehicle it is for should not be driven by strangers yet.';
+      io.out(wrap(mind, io.width));
     }
     return EXIT.fine;
   },
 };
 
+function printRecord(io: Io, record: LimitsRecord, out: string | undefined): void {
+  const { vehicle, checksum, signature, limits } = record;
+  io.out(`Limits of ${vehicle}, checksum ${checksum.slice(0, 16)}…, ${signature ? 'signed' : 'not signed'}`);
+  const rows = LIMIT_NAMES.flatMap((name) => {
+    const limit = limits[name];
+    if (limit === undefined) return [];
+    return [[`  ${name}`, valueText(limit), asShown(limit), `${Math.round(limit.quantile * 100)} %`, limit.sum]];
+  });
+  io.out(columns([['  limit', 'value', 'that is', 'quantile', 'from'], ...rows]));
+  const quantiles =
+    'The quantile is the share of the possible vehicles below the value: 5 % and 95 % are the careful ends, 50 % is as stated or chosen.';
+  io.out(paint(io, 'faint', wrap(quantiles, io.width)));
+  if (out !== undefined) io.out(`Written to ${out}.`);
+}
+
+function valueText({ value, unit }: Limit): string {
+  return `${Number(value.toPrecision(4))}${unit === '1' ? '' : ` ${unit}`}`;
+}
+
+/** The value in the unit its sum is shown in, where that is another one than the record's. */
+function asShown({ value, unit, sum }: Limit): string {
+  const shownIn = isSumId(sum) ? SUMS[sum].unit : QUANTITIES[sum as QuantityId]?.unit;
+  return shownIn === undefined || shownIn === unit ? '' : formatValue(value, shownIn);
+}
+
 function makeKey(io: Io, path: string): typeof EXIT.fine {
   if (io.exists(path)) throw new UserError(`${path} is there already; a key is never overwritten.`);
   const seed = randomBytes(32);
   const { publicKey } = makeKeyPair(seed);
-  io.write(path, `${seed.toString('hex')}\n`, 0o600);
+  writeText(io, path, `${seed.toString('hex')}\n`, 0o600);
   io.out(`Secret key written to ${path}: keep it off the vehicle and out of version control.`);
   io.out(`Public key, for the vehicle: ${publicKey}`);
   return EXIT.fine;
@@ -75,11 +111,10 @@ function makeKey(io: Io, path: string): typeof EXIT.fine {
 
 function secretOf(io: Io, path: string | boolean | undefined): string | undefined {
   if (typeof path !== 'string') return undefined;
-  try {
-    return io.read(path).trim();
-  } catch {
-    throw new UserError(`Cannot read the key ${path}. "longrein limits --new-key ${path}" makes one.`);
-  }
+  const hint = `"longrein limits --new-key ${path}" makes one.`;
+  const text = readText(io, path, hint).trim();
+  if (/^[0-9a-f]{64}$/.test(text)) return text;
+  throw new UserError(`${path} holds no secret key: 64 hexadecimal digits on one line. ${hint}`);
 }
 
 function encode(make: () => string): string {

@@ -1,5 +1,5 @@
 /** A first dossier from the answers to the questions of `longrein new`. */
-import type { WrittenDossier } from '@longrein/engineering';
+import { builtInShelf, type PartOf, partsOf, type WrittenDossier } from '@longrein/engineering';
 
 export interface Answers {
   name: string;
@@ -28,12 +28,19 @@ export interface Answers {
 type Donor = WrittenDossier['donor'];
 type Chemistry = Donor['pack']['chemistry'];
 
-/** A usual charger for the pack named. */
-function chargerFor(pack: string): string {
-  if (pack.startsWith('nimh')) return 'charger-nimh-fast';
-  if (pack.startsWith('lead')) return 'charger-lead-6s';
-  if (pack.startsWith('lfp')) return 'charger-lfp-4s-1a5';
-  return 'charger-lithium-3s-1a';
+const HOUR = 3600;
+
+/** A charger of the shelf that fits the pack named: the plainest, and of those the one nearest to a two-hour charge. */
+function chargerFor(packId: string): string {
+  const shelf = builtInShelf();
+  const pack = partsOf(shelf, 'pack').find(({ id }) => id === packId);
+  const gentle = (pack?.capacity.quantity.value ?? 0) / (2 * HOUR);
+  const away = (charger: PartOf<'charger'>) => Math.abs(charger.current.quantity.value - gentle);
+  const fitting = partsOf(shelf, 'charger')
+    .filter(({ chemistries, cellsMax }) => pack && chemistries.includes(pack.chemistry) && cellsMax >= pack.cells)
+    .sort((a, b) => a.chemistries.length - b.chemistries.length || a.cellsMax - b.cellsMax || away(a) - away(b));
+  // A pack that cannot be charged has none; the finding on the charger then says so.
+  return fitting[0]?.id ?? 'charger-multi-6s-5a';
 }
 
 /** The dossier, with a usual conversion from the shelf that the maker will change. */

@@ -1,4 +1,5 @@
 /** Asks for the few measurements that matter and writes a dossier. */
+import { dirname } from 'node:path';
 import {
   builtInShelf,
   CHEMISTRIES,
@@ -10,6 +11,7 @@ import {
   SURFACE_NAMES,
 } from '@longrein/engineering';
 import { type Command, EXIT, theFile, UserError } from '../command.ts';
+import { writeText } from '../files.ts';
 import type { Io } from '../io.ts';
 import { wordFaults } from '../load.ts';
 import { paint, wrap } from '../paint.ts';
@@ -152,6 +154,7 @@ Next:     longrein reckon my-toy.json
   run: async (io, args) => {
     const file = theFile(about, args);
     if (io.exists(file)) throw new UserError(`${file} is there already and is not overwritten. Give another name.`);
+    if (!io.exists(dirname(file))) throw new UserError(`There is no folder ${dirname(file)} to write ${file} in.`);
     io.out(
       wrap(
         'Lithium packs can burn: unplug the pack before you measure or open anything, and keep wheels off the table while motors can run.',
@@ -162,8 +165,8 @@ Next:     longrein reckon my-toy.json
     const text = `${JSON.stringify(dossierFrom(answers), null, 2)}\n`;
     const reading = readDossier(text, builtInShelf());
     if (!reading.ok) throw new UserError(wordFaults('The answers do not fit together', reading.faults));
-    io.write(file, text);
-    io.out(`\nWritten to ${file}. Next: longrein reckon ${file}`);
+    writeText(io, file, text);
+    io.out(`\n${wrap(`Written to ${file}. Next: longrein reckon ${file}`, io.width)}`);
     return EXIT.fine;
   },
 };
@@ -179,7 +182,7 @@ async function askAll(io: Io): Promise<Answers> {
 }
 
 async function askOne(io: Io, question: Question): Promise<string | undefined> {
-  io.out(`\n${paint(io, 'strong', question.ask)}`);
+  io.out(`\n${paint(io, 'strong', wrap(question.ask, io.width))}`);
   io.out(paint(io, 'faint', wrap(question.hint, io.width, '  ')));
   const bracket =
     question.otherwise !== undefined ? ` [${question.otherwise}]` : question.optional ? ' [not known]' : '';
@@ -194,6 +197,6 @@ async function askOne(io: Io, question: Question): Promise<string | undefined> {
     }
     const fault = question.fault(answer);
     if (fault === undefined) return answer;
-    io.out(`  ${paint(io, 'warn', fault)}`);
+    io.out(paint(io, 'warn', wrap(fault, io.width, '  ')));
   }
 }

@@ -1,8 +1,10 @@
 /** Shows what is on the shelf. */
-import { PART_KINDS, type Part, type PartKind } from '@longrein/engineering';
+import { PART_KINDS, type Part, type PartKind, type Shelf } from '@longrein/engineering';
 import { type Command, EXIT, UserError } from '../command.ts';
+import type { Io } from '../io.ts';
 import { loadShelf } from '../load.ts';
-import { columns, paint, wrap } from '../paint.ts';
+import { nearTo } from '../near.ts';
+import { columnsWithin, paint, wrap } from '../paint.ts';
 
 const about = { name: 'shelf', usage: '[KIND | ID] [--shelf FOLDER] [--json]' };
 
@@ -24,25 +26,53 @@ Example:  longrein shelf
     const [asked, ...more] = args.positionals;
     if (more.length > 0) throw new UserError(`One kind or id at a time. Usage: longrein shelf ${about.usage}`);
     const isKind = PART_KINDS.includes(asked as PartKind);
-    const one = asked === undefined || isKind ? undefined : shelf.find(asked);
-    if (asked !== undefined && !isKind && !one) {
-      const near = shelf.parts.filter(({ id }) => id.includes(asked)).map(({ id }) => id);
-      throw new UserError(
-        `There is no kind or part "${asked}". Kinds: ${PART_KINDS.join(', ')}.${near.length > 0 ? ` Parts near it: ${near.join(', ')}.` : ''}`,
-      );
-    }
+    const one = asked === undefined || isKind ? undefined : partNamed(shelf, asked);
     const parts = one ? [one] : shelf.parts.filter((part) => asked === undefined || part.kind === asked);
     if (args.values.json) io.out(JSON.stringify(parts.map(plain), null, 2));
-    else if (one) {
-      io.out(paint(io, 'strong', `${one.title} (${one.kind})`));
-      io.out(columns(figures(one).map(([key, value]) => [`  ${key}`, value])));
-      if (one.remark) io.out(wrap(one.remark, io.width, '  '));
-    } else {
-      io.out(columns([...parts].map((part) => [`  ${part.kind}`, part.id ?? '', part.title])));
-    }
+    else if (one) printPart(io, one);
+    else printParts(io, parts);
     return EXIT.fine;
   },
 };
+
+/** @throws UserError with the kinds and what is near */
+function partNamed(shelf: Shelf, asked: string): Part {
+  const found = shelf.find(asked);
+  if (found) return found;
+  const near = nearTo(
+    asked,
+    shelf.parts.flatMap(({ id }) => id ?? []),
+  );
+  const hint = near.length > 0 ? ` Parts near it: ${near.join(', ')}.` : '';
+  throw new UserError(`There is no kind or part "${asked}". Kinds: ${PART_KINDS.join(', ')}.${hint}`);
+}
+
+function printPart(io: Io, part: Part): void {
+  io.out(wrap(paint(io, 'strong', `${part.title} (${part.kind})`), io.width));
+  io.out(
+    columnsWithin(
+      figures(part).map(([key, value]) => [`  ${key}`, value]),
+      io.width,
+    ),
+  );
+  if (part.remark) io.out(wrap(part.remark, io.width, '  '));
+}
+
+/** Parts kind by kind; a kind by itself needs no heading. */
+function printParts(io: Io, parts: readonly Part[]): void {
+  const width = Math.max(0, ...parts.map(({ id = '' }) => id.length));
+  for (const kind of PART_KINDS) {
+    const here = parts.filter((part) => part.kind === kind);
+    if (here.length === 0) continue;
+    if (here.length < parts.length) io.out(`${kind === parts[0]?.kind ? '' : '\n'}${paint(io, 'strong', kind)}`);
+    io.out(
+      columnsWithin(
+        here.map((part) => [`  ${(part.id ?? '').padEnd(width)}`, part.title]),
+        io.width,
+      ),
+    );
+  }
+}
 
 /** The stated quantities and choices of a part, as written. */
 function figures(part: Part): [string, string][] {
