@@ -6,7 +6,7 @@ import { waysToKnow } from './graph.ts';
 import { refTitle } from './names.ts';
 import type { FindingResult, Reckoning } from './reckon.ts';
 import type { Cause } from './study.ts';
-import type { Ref } from './sum.ts';
+import type { Constant, Ref } from './sum.ts';
 import { SUMS } from './sums/all.ts';
 import { isSumId, type SumId } from './sums/ids.ts';
 
@@ -116,7 +116,7 @@ function explainRef(reckoning: Reckoning, ref: Ref, seen: Set<Ref>): Explanation
     })),
     constants: Object.entries(constants).map(([name, c]) => ({
       name,
-      value: formatValue(c.value, c.unit),
+      value: constantText(c),
       is: c.is,
       source: c.source,
     })),
@@ -134,6 +134,11 @@ function problemOf({ study }: Reckoning, { cases, at, says }: Cause): string {
   return `in ${where}, ${at} cannot be worked out: ${says}`;
 }
 
+/** A count is whole: '2 motors', not '2.00'. */
+function constantText({ value, unit }: Constant): string {
+  return unit === '1' && Number.isInteger(value) ? String(value) : formatValue(value, unit);
+}
+
 /** The formula with the value of each name in its place. */
 function substitute(reckoning: Reckoning, id: SumId): string {
   const { study } = reckoning;
@@ -142,7 +147,7 @@ function substitute(reckoning: Reckoning, id: SumId): string {
   const { route, constants } = result;
   const shown = (name: string): string => {
     const constant = constants[name];
-    if (constant) return formatValue(constant.value, constant.unit);
+    if (constant) return constantText(constant);
     const ref = route.uses[name];
     return ref === undefined ? 'unknown' : shownValue(reckoning, ref);
   };
