@@ -101,11 +101,12 @@ export function loads({ donor }: Dossier): Fault[] {
     const found = `${body.removed.quantity.text}, as much as the toy weighs`;
     faults.push(clash(['donor', 'body', 'removed'], found, `less than ${mass.text}, the mass of the toy`));
   }
-  const base = siOf(axles.at(-1)?.position) ?? 0;
+  const last = axles.at(-1)?.position?.quantity;
+  const base = last?.value ?? 0;
   const centre = body.centreBehind?.quantity;
   const at = ['donor', 'body', 'centreBehind'];
-  if (axles.length > 1 && centre && centre.value > base) {
-    faults.push(clash(at, `${centre.text}, behind the rear axle`, `up to ${axles.at(-1)?.position?.quantity.text}`));
+  if (axles.length > 1 && centre && last && centre.value > base) {
+    faults.push(clash(at, `${centre.text}, behind the rear axle`, `up to ${last.text}`));
   }
   const weights = axles.map((axle) => axle.load?.quantity.value ?? Number.NaN);
   const sum = weights.reduce((a, b) => a + b, 0);

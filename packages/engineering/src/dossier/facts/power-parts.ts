@@ -48,7 +48,7 @@ export const packFacts = facts({
     title: 'delay of the protection board',
     unit: 'ms',
     is: 'doubt',
-    above: 0,
+    above: 1e-6,
     to: 10,
     how: SHEET,
     otherwise: assume('5 … 20 ms', 'usual over-current delay of protection boards'),
@@ -127,13 +127,13 @@ export const converterFacts = facts({
     to: 10,
     how: `${SHEET} Or lower the input until the output falls.`,
   },
-  'converter.inputMin': { title: 'lowest input voltage', unit: 'V', is: 'doubt', above: 0, to: 60, how: SHEET },
+  'converter.inputMin': { title: 'lowest input voltage', unit: 'V', is: 'doubt', above: 0.1, to: 60, how: SHEET },
   'converter.inputMax': { title: 'highest input voltage', unit: 'V', is: 'doubt', above: 1, to: 100, how: SHEET },
   'converter.outputCapacitance': {
     title: 'capacitance on the 5 V side',
     unit: 'uF',
     is: 'doubt',
-    above: 0,
+    above: 1e-9,
     to: 1,
     how: 'Print on the capacitors.',
     otherwise: assume('220 uF ± 30 %', 'usual on small modules; not read'),
@@ -206,7 +206,7 @@ export const bridgeFacts = facts({
     title: 'switching time of an edge',
     unit: 'ns',
     is: 'doubt',
-    above: 0,
+    above: 1e-10,
     to: 1e-4,
     how: SHEET,
     otherwise: assume('200 ns ± 50 %', 'usual of small bridges'),
@@ -279,7 +279,7 @@ export const wireFacts = facts({
     to: 600,
     how: SHEET,
   },
-  'wire.massPerMetre': { title: 'mass of the wire', unit: 'g/m', is: 'doubt', above: 0, to: 2, how: SHEET },
+  'wire.massPerMetre': { title: 'mass of the wire', unit: 'g/m', is: 'doubt', above: 1e-5, to: 2, how: SHEET },
 });
 
 export const connectorFacts = facts({

@@ -91,7 +91,7 @@ export const cameraFacts = facts({
     title: 'exposure time in the light it is driven in',
     unit: 'ms',
     is: 'variation',
-    above: 0,
+    above: 1e-6,
     to: 1,
     how: 'Read it from the picture data.',
     otherwise: assume('4 … 25 ms', 'indoor light to dull day; not read'),

@@ -30,7 +30,7 @@ const SKID = {
   axles: ROVER_LAYOUT.axles.map((axle) => ({ ...axle, driven: true, steered: false })),
 } as const;
 const SKID_ONLY = ['skid-turn', 'skid-bridge'];
-const STEERED_ONLY = ['steering-held', 'steering-full'];
+const STEERED_ONLY = ['steering-held', 'steering-full', 'steering-bridge'];
 
 /** The careful settings with which the rover passes: a duty that keeps even the stall at the toy's own. */
 const GENTLE: Values = { 'set.dutyCeiling': 0.8 };
@@ -84,6 +84,11 @@ describe('the invented rover', () => {
     ['a motor wrapped in foam', { 'motor.canToAir': 300 }, ['winding-cruise', 'winding-climb', 'winding-stall']],
     ['a steering motor held hard', { 'set.holdDuty': 0.8 }, ['steering-held']],
     ['a steering motor left at full drive', { 'set.holdTime': 30 }, ['steering-full']],
+    [
+      'a steering motor of few thick turns',
+      { 'steer.resistance': 0.5, 'steer.toAir': 1, 'steer.windingMass': 0.04 },
+      ['steering-bridge'],
+    ],
     ['a poor board in a warm box', { 'computer.toAir': 15 }, ['board-hot']],
     ['a dark box in the sun', { 'day.sun': 1000, 'enclosure.absorptivity': 0.9 }, ['board-hot', 'enclosure-soft']],
   ];

@@ -56,6 +56,17 @@ export const heatFindings = findings({
       'Shorten the longest hold, and drop to the holding duty as soon as the stop is reached: a motor against its stop turns all of its power into heat. A slip clutch eases this and does not end it.',
     caution: HOT_MOTOR,
   },
+  'steering-bridge': {
+    title: 'A bridge channel bears the steering motor at its stop',
+    subject: 'heat',
+    unit: 'A',
+    sense: 'at most',
+    need: 'bridge.currentPeak',
+    has: 'heat.steerCurrent',
+    remedy:
+      'Give the steering motor a channel of its own of a higher peak current, or a resistor in its lead: a drive takes its motor to the stop at every turn.',
+    caution: HOT_MOTOR,
+  },
   'board-hot': {
     title: 'The computer board streams without throttling on the hottest day',
     subject: 'heat',

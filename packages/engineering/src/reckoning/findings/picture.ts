@@ -106,6 +106,7 @@ export const pictureFindings = findings({
     need: 'picture.width',
     has: 'picture.widest',
     remedy: 'Set the picture no wider than the camera gives in these proportions: the pixels added show nothing.',
+    informs: true,
   },
   'data-within-allowance': {
     title: 'A day of pictures stays within what the uplink may carry',

@@ -1,6 +1,8 @@
 /** Findings about the 5 V supply. */
 import { findings } from '../finding.ts';
 
+const RESET = 'A board that resets while the wheels are driven leaves only the lower dead-man to stop them.';
+
 export const supplyFindings = findings({
   'brown-out-stall': {
     title: 'A stall of the drive does not reset the board',
@@ -11,7 +13,7 @@ export const supplyFindings = findings({
     has: 'supply.inputStall',
     remedy:
       'More cells, a pack of lower resistance, a thicker shared run, or a converter that needs less head-room; or lower the duty ceiling and ramp the start. A step-up/step-down converter or a pack of its own for the board ends the question.',
-    caution: 'A board that resets while the wheels are driven leaves only the lower dead-man to stop them.',
+    caution: RESET,
   },
   'brown-out-board': {
     title: 'The board keeps its voltage while the drive stalls',
@@ -21,6 +23,7 @@ export const supplyFindings = findings({
     need: 'computer.brownOut',
     has: 'supply.boardVoltageStall',
     remedy: 'As for the input: the converter passes a sagging input on once its head-room is gone.',
+    caution: RESET,
   },
   'brown-out-reversal': {
     title: 'Reversing at full speed does not reset the board',
@@ -58,6 +61,8 @@ export const supplyFindings = findings({
     need: 'converter.inputMax',
     has: 'pack.full',
     remedy: 'Fit a converter of a higher input voltage: past its limit it fails, and may put the pack on the board.',
+    caution:
+      'A converter that fails can burn, and the board behind it: try a new one on the bench, with the fuse in the lead.',
   },
   'converter-input-low': {
     title: 'The resting pack at the reserve feeds the converter',
@@ -77,5 +82,6 @@ export const supplyFindings = findings({
     has: 'supply.collapsePower',
     remedy:
       'Above this power there is no voltage at which the converter settles: lower the resistance of pack and shared run.',
+    caution: RESET,
   },
 });

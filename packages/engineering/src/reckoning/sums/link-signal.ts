@@ -73,6 +73,11 @@ const radiated: SumsOf<RadiatedId> = {
   ),
 };
 
+/** Stands for nothing at all [dBm]: far below any noise, and where the laws of the receiver end. */
+const NOTHING = -200;
+const NOTHING_SAYS = '−200 dBm stands for nothing at all.';
+const heard = (received: number): number => Math.max(NOTHING, received);
+
 type SignalId =
   | 'link.pathLoss'
   | 'link.extraLoss'
@@ -113,16 +118,17 @@ const arriving: SumsOf<SignalId> = {
     },
   ),
   'link.picturesReceived': sum(
-    { title: 'power of the vehicle at the receiver of the base', unit: 'dBm', when: onWlan },
+    { title: 'power of the vehicle at the receiver of the base', unit: 'dBm', when: onWlan, caveat: NOTHING_SAYS },
     {
       uses: { radiated: 'link.eirpVehicle', gain: 'link.baseGain', path: 'link.pathLoss', extra: 'link.extraLoss' },
-      formula: '{radiated} + {gain} − {path} − {extra}',
+      formula: 'max(−200 dBm, {radiated} + {gain} − {path} − {extra})',
       laws: [receivedPower],
-      value: ({ radiated, gain, path, extra }) => receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra }),
+      value: ({ radiated, gain, path, extra }) =>
+        heard(receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra })),
     },
   ),
   'link.commandsReceived': sum(
-    { title: 'power of the base at the receiver of the vehicle', unit: 'dBm', when: onWlan },
+    { title: 'power of the base at the receiver of the vehicle', unit: 'dBm', when: onWlan, caveat: NOTHING_SAYS },
     {
       uses: {
         radiated: 'link.eirpBase',
@@ -131,10 +137,10 @@ const arriving: SumsOf<SignalId> = {
         extra: 'link.extraLoss',
         cable: 'aerial.cableLoss',
       },
-      formula: '{radiated} + {gain} − {path} − {extra} − {cable}',
+      formula: 'max(−200 dBm, {radiated} + {gain} − {path} − {extra} − {cable})',
       laws: [receivedPower],
       value: ({ radiated, gain, path, extra, cable }) =>
-        receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra + cable }),
+        heard(receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra + cable })),
     },
   ),
   'link.noise': sum(

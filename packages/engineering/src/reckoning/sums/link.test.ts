@@ -50,6 +50,14 @@ describe('the budget', () => {
     expect(link({ ...at, 'modem.transmitPower': 16 })['link.snr']).toBeCloseTo(29.27, 1);
   });
 
+  it('beyond all hearing stays a number, so that what fails is told to fail', () => {
+    const far = link({ 'link.distance': 50_000, 'link.walls': 20 });
+    for (const id of ['link.picturesReceived', 'link.commandsReceived'] as const) expect(far[id]).toBe(-200);
+    for (const id of ['link.marginPictures', 'link.marginCommands'] as const) expect(far[id]).toBeLessThan(0);
+    expect(far['link.throughput']).toBe(0);
+    expect(far['link.reach']).toBeLessThan(50_000);
+  });
+
   it('gives the power of the published two-ray vectors, and the fourth-power law with it', () => {
     // ns-3 two-ray test vectors: 17.0206 dBm at a wavelength of 0.125 m.
     // The frequency is none a radio may use freely, so no limit is asked for.

@@ -3,13 +3,14 @@ import {
   chargeRate,
   coldCapacityShare,
   packEnergy,
+  peukertTime,
   pwmSupplyCurrent,
   restCharge,
   restVoltage,
   runTime,
 } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
-import { type SumsOf, sum } from '../sum.ts';
+import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { bridgesOf, cellsOf, motorsOf } from './counts.ts';
 
 type UseId =
@@ -38,6 +39,35 @@ function chargeAtCutOff(chemistry: Layout['chemistry'], restNeeded: number): num
   if (restNeeded >= restVoltage({ chemistry, charge: 1 })) return 1;
   return restCharge({ chemistry, voltage: restNeeded });
 }
+
+const STALLED = { motor: 'drive.stallCurrent', duty: 'duty.applied', stand: 'pack.currentStand' } as const;
+
+const USABLE = {
+  reserve: 'set.reserve',
+  cutOff: 'pack.cutOff',
+  current: 'pack.currentClimb',
+  resistance: 'pack.resistance',
+  temperature: 'day.usual',
+} as const;
+const USABLE_WORDS =
+  'share at {temperature} · (1 − max({reserve}, charge at a rest voltage of ({cutOff} + {current} · {resistance}) / {cells}))';
+
+function usable(
+  chemistry: Layout['chemistry'],
+  { reserve, cutOff, current, resistance, temperature, cells }: Record<keyof typeof USABLE | 'cells', number>,
+): number {
+  const left = chargeAtCutOff(chemistry, (cutOff + current * resistance) / cells);
+  return coldCapacityShare({ chemistry, temperature }) * (1 - Math.max(reserve, left));
+}
+
+/** Lead and alkaline cells print what they give in this time [s]. */
+const RATED_TIME = 20 * 3600;
+/**
+ * Peukert exponents of cells that give less the faster they are emptied. Sealed lead: 1.05 to 1.25 by the trade, 1.2
+ * for the small sizes, which give little more than half in an hour; alkaline: half at ten times the slow current.
+ */
+const SLOWLY_RATED: Readonly<Partial<Record<Layout['chemistry'], number>>> = { lead: 1.2, alkaline: 1.3 };
+const SLOW_SOURCE = 'cell makers’ sheets, from memory';
 
 export const packUseSums: SumsOf<UseId> = {
   'pack.currentStand': sum(
@@ -101,21 +131,31 @@ export const packUseSums: SumsOf<UseId> = {
       value: ({ moving, cruise, stand }) => moving * cruise + (1 - moving) * stand,
     },
   ),
-  'pack.currentStall': sum(
+  'pack.currentStall': sumByRoutes(
     {
       title: 'pack current while all drive motors are stalled',
       unit: 'A',
-      caveat: 'Full pack, first instant, winding cold. One wheel blocked draws less; a start draws this for a moment.',
+      caveat:
+        'Full pack, first instant, winding cold, an on/off steering motor at its stop. One wheel blocked draws less; a start draws this for a moment.',
     },
-    {
-      uses: { motor: 'drive.stallCurrent', duty: 'duty.applied', stand: 'pack.currentStand' },
-      takes: (layout) => ({
-        motors: motorsOf(layout),
-      }),
+    route({
+      name: 'drive and on/off steering at its stop',
+      when: ({ steering }) => steering === 'on-off',
+      uses: { ...STALLED, steering: 'heat.steerCurrent' },
+      takes: (layout) => ({ motors: motorsOf(layout) }),
+      formula: '{motors} · {duty} · {motor} + {steering} + {stand}',
+      laws: [],
+      value: ({ motors, duty, motor, steering, stand }) => motors * duty * motor + steering + stand,
+    }),
+    route({
+      name: 'drive',
+      when: ({ steering }) => steering !== 'on-off',
+      uses: STALLED,
+      takes: (layout) => ({ motors: motorsOf(layout) }),
       formula: '{motors} · {duty} · {motor} + {stand}',
       laws: [],
       value: ({ motors, duty, motor, stand }) => motors * duty * motor + stand,
-    },
+    }),
   ),
   'pack.rateClimb': sum(
     { title: 'C-rate of the pack on the steepest climb', unit: '1' },
@@ -148,30 +188,42 @@ export const packUseSums: SumsOf<UseId> = {
       value: ({ rest, current, resistance }) => rest - current * resistance,
     },
   ),
-  'pack.usableShare': sum(
+  'pack.usableShare': sumByRoutes(
     {
       title: 'share of the charge that can be used',
       unit: '%',
       caveat:
         'Ends at the reserve, or sooner where the climb pulls the voltage to the cut-off. A run ends at the cut-off under load, not at zero charge.',
     },
-    {
-      uses: {
-        reserve: 'set.reserve',
-        cutOff: 'pack.cutOff',
-        current: 'pack.currentClimb',
-        resistance: 'pack.resistance',
-        temperature: 'day.usual',
+    route({
+      name: 'lead or alkaline cells, whose capacity is printed for a slow discharge',
+      when: ({ chemistry }) => SLOWLY_RATED[chemistry] !== undefined,
+      uses: { ...USABLE, mean: 'pack.currentMean', capacity: 'pack.realCapacity' },
+      takes: (layout) => ({
+        cells: cellsOf(layout),
+        rated: { value: RATED_TIME, unit: 'h', is: 'time the capacity is printed for', source: SLOW_SOURCE },
+        exponent: {
+          value: SLOWLY_RATED[layout.chemistry] ?? 1,
+          unit: '1',
+          is: 'Peukert exponent',
+          source: SLOW_SOURCE,
+        },
+      }),
+      formula: `min(1, ({capacity} / ({mean} · {rated}))^({exponent} − 1)) · ${USABLE_WORDS}`,
+      laws: [peukertTime, coldCapacityShare, restCharge, restVoltage],
+      value: ({ mean, capacity, rated, exponent, ...x }, { chemistry }) => {
+        const lasts = peukertTime({ capacity, ratedTime: rated, current: mean, exponent });
+        return Math.min(1, (lasts * mean) / capacity) * usable(chemistry, x);
       },
+    }),
+    route({
+      name: 'lithium or nickel cells',
+      uses: USABLE,
       takes: (layout) => ({ cells: cellsOf(layout) }),
-      formula:
-        'share at {temperature} · (1 − max({reserve}, charge at a rest voltage of ({cutOff} + {current} · {resistance}) / {cells}))',
+      formula: USABLE_WORDS,
       laws: [coldCapacityShare, restCharge, restVoltage],
-      value: ({ reserve, cutOff, current, resistance, temperature, cells }, { chemistry }) => {
-        const left = chargeAtCutOff(chemistry, (cutOff + current * resistance) / cells);
-        return coldCapacityShare({ chemistry, temperature }) * (1 - Math.max(reserve, left));
-      },
-    },
+      value: (x, { chemistry }) => usable(chemistry, x),
+    }),
   ),
   'pack.usableWanted': sum(
     {

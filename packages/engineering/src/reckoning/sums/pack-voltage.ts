@@ -169,7 +169,8 @@ export const packVoltageSums: SumsOf<VoltageId> = {
     {
       title: 'charge cycles until about 80 % of the capacity is left',
       unit: '1',
-      caveat: 'A handbook table for lithium cells by depth of discharge; heat and storage at full shorten it.',
+      caveat:
+        'A handbook table for lithium cells by depth of discharge; heat and storage at full shorten it. Of other cells it only serves to tell how far they are worn.',
     },
     {
       uses: { reserve: 'set.reserve' },

@@ -114,6 +114,17 @@ describe('pack current', () => {
     expect((current - 0.8) * 7.4).toBeCloseTo(2 * 1.5 * 0.4 * 7.4, 9);
   });
 
+  it('in a stall counts an on/off steering motor at its stop, and a servo with the board', () => {
+    const values: Values = {
+      'drive.stallCurrent': 4,
+      'duty.applied': 0.5,
+      'pack.currentStand': 0.8,
+      'heat.steerCurrent': 1.5,
+    };
+    expect(at('pack.currentStall', values, { motors: 2, steering: 'on-off' })).toBeCloseTo(4 + 0.8 + 1.5, 9);
+    expect(at('pack.currentStall', values, { motors: 2, steering: 'servo' })).toBeCloseTo(4 + 0.8, 9);
+  });
+
   it('on the level takes no more than the duty ceiling lets through', () => {
     expect(at('pack.currentCruise', { ...cruise, 'drive.dutyCruise': 1.4 })).toBeCloseTo(0.8 + 0.7 * 1.5, 9);
   });
@@ -155,6 +166,37 @@ describe('usable charge', () => {
       ),
       { numRuns: 30 },
     );
+  });
+});
+
+describe('usable charge of cells whose capacity is printed for a slow discharge', () => {
+  const share = (chemistry: 'lead' | 'alkaline', capacity: number, current: number) =>
+    at(
+      'pack.usableShare',
+      {
+        'set.reserve': 0,
+        'pack.cutOff': 0,
+        'pack.currentClimb': 0,
+        'pack.resistance': 0,
+        'day.usual': ZERO_CELSIUS + 25,
+        'pack.currentMean': current,
+        'pack.realCapacity': capacity * AH,
+      },
+      { chemistry, cells: 1 },
+    );
+
+  it('is that of the encyclopedia’s lead battery: 100 Ah at 20 h give 10 A for 8.7 hours, 87 Ah', () => {
+    expect(share('lead', 100, 10)).toBeCloseTo(0.87, 2);
+  });
+
+  it('of lead emptied in an hour is little more than half, as its makers say, and never more than is printed', () => {
+    expect(share('lead', 4.5, 4.5 * 0.55)).toBeGreaterThan(0.5);
+    expect(share('lead', 4.5, 4.5 * 0.55)).toBeLessThan(0.65);
+    expect(share('lead', 4.5, 0.01)).toBe(1);
+  });
+
+  it('of alkaline cells about halves from a tenth of an ampere to one', () => {
+    expect(share('alkaline', 2.5, 1) / share('alkaline', 2.5, 0.1)).toBeCloseTo(0.5, 1);
   });
 });
 

@@ -10,6 +10,30 @@ import { sightSums } from './sight.ts';
 const DEGREE = Math.PI / 180;
 const span = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
+describe('the nearest ground in the picture', () => {
+  const near = (pitch: number, view: number) =>
+    evaluateSum(sightSums['picture.nearGround'], {
+      'at.camera.height': 0.3,
+      'camera.pitch': pitch * DEGREE,
+      'picture.viewUp': view * DEGREE,
+    });
+
+  it('lies where the lowest ray meets the level, also of a camera that looks up a little', () => {
+    fc.assert(
+      fc.property(span(-20, 60), span(20, 100), (pitch, view) => {
+        const down = (pitch + view / 2) * DEGREE;
+        fc.pre(down > 0.01 && Math.abs(down - Math.PI / 2) > 0.01);
+        expect(near(pitch, view) / (0.3 / Math.tan(down))).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('is a kilometre away, and so behind all that is made out, where the camera looks over it altogether', () => {
+    expect(near(-25, 40)).toBe(1000);
+    expect(near(-20, 40)).toBe(1000);
+  });
+});
+
 describe('what can be made out', () => {
   it('is 51.2 m with a focal length of 640 px at the 12.5 px to a metre of the standard for watching', () => {
     // IEC 62676-4:2014, monitor.

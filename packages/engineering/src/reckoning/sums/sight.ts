@@ -29,6 +29,11 @@ type SpeedId = 'picture.speedObstacle' | 'picture.speedEdge' | 'picture.speedWal
 
 export type SightId = SeenId | SpeedId;
 
+/** Stands for 'sees no ground' [m]. */
+const NO_GROUND = 1000;
+/** A lower edge less than this below the horizon sees none either [rad]. */
+const LEVEL = 1e-6;
+
 const seen: SumsOf<SeenId> = {
   'picture.sightObstacle': sum(
     {
@@ -107,13 +112,18 @@ const seen: SumsOf<SeenId> = {
     {
       title: 'nearest ground in the picture, ahead of the camera',
       unit: 'm',
-      caveat: 'On level ground. Negative where the camera sees behind its own foot.',
+      caveat:
+        'On level ground. Negative where the camera sees behind its own foot. A kilometre stands for a camera that looks over the ground altogether.',
     },
     {
       uses: { height: 'at.camera.height', pitch: 'camera.pitch', view: 'picture.viewUp' },
       formula: '{height} / tan({pitch} + {view} / 2)',
       laws: [nearEdge],
-      value: ({ height, pitch, view }) => nearEdge({ height, pitch, view }),
+      // The law takes no camera that looks up; one as much narrower, held level, has the same lower edge.
+      value: ({ height, pitch, view }) =>
+        pitch + view / 2 <= LEVEL
+          ? NO_GROUND
+          : Math.min(NO_GROUND, nearEdge({ height, pitch: Math.max(0, pitch), view: view + 2 * Math.min(0, pitch) })),
     },
   ),
   'picture.overhang': sum(
