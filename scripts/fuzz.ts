@@ -1,6 +1,6 @@
 /**
  * `npm run fuzz [-- RUNS [SEED]]` tries to break the reader of dossiers with many more random texts than the tests do:
- * 100,000 unless said otherwise. It prints the seed, and saves the least text that breaks it under .reports/.
+ * 100,000 unless said otherwise. It prints the seed, and saves the text that breaks it under .reports/.
  */
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -37,7 +37,8 @@ const result = fc.check(
       );
     }
   }),
-  { seed, numRuns: runs, skipEqualValues: false },
+  // Shrinking a whole dossier can take longer than the search itself; the text as found is enough to mend by.
+  { seed, numRuns: runs, skipEqualValues: false, endOnFailure: true },
 );
 
 for (const [code, times] of [...tally.codes].sort(([a], [b]) => (a < b ? -1 : 1))) console.log(`${code}: ${times}`);

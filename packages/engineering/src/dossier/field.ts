@@ -36,18 +36,28 @@ export function readQuantity(text: string, facts: QuantityFacts) {
   return fault ? ({ ok: false, fault } as const) : reading;
 }
 
+/** Of a quantity that is above zero, a doubt of more than so many times the value says nothing. */
+const DOUBT_MOST = 10;
+
 /** Such a doubt says nothing, and a spread so wide is nowhere near the bell curve that it is drawn from. */
-function doubtFault({ doubt, spread, text }: Quantity, facts: QuantityFacts): QuantityFault | undefined {
+function doubtFault({ value, doubt, spread, text }: Quantity, facts: QuantityFacts): QuantityFault | undefined {
   const [low, high] = [facts.above ?? facts.from, facts.below ?? facts.to];
-  if (spread === 'rectangular' || low === undefined || high === undefined || doubt <= high - low) return undefined;
-  const range = `${formatPlain(low, facts.unit)} … ${formatPlain(high, facts.unit)}`;
-  return {
-    code: 'QUANTITY_LIMITS',
-    found: text.trim(),
-    accepted: [`a doubt no wider than all that is possible, ${range}`],
-    hint: 'Write a smaller doubt, or leave the quantity out where nothing is known of it.',
-  };
+  if (spread === 'rectangular') return undefined;
+  if (low !== undefined && high !== undefined && doubt > high - low) {
+    const range = `${formatPlain(low, facts.unit)} … ${formatPlain(high, facts.unit)}`;
+    return tooWide(text, `no wider than all that is possible, ${range}`);
+  }
+  return spread === 'lognormal' && doubt > DOUBT_MOST * value
+    ? tooWide(text, `of at most ${DOUBT_MOST} times the value`)
+    : undefined;
 }
+
+const tooWide = (text: string, most: string): QuantityFault => ({
+  code: 'QUANTITY_LIMITS',
+  found: text.trim(),
+  accepted: [`a doubt ${most}`],
+  hint: 'Write a smaller doubt, or leave the quantity out where nothing is known of it.',
+});
 
 /** The schema of one quantity: a text, or an object with a text, a basis and a remark. */
 export function field(id: QuantityId) {
