@@ -180,6 +180,13 @@ const ROWS: readonly (readonly [string, readonly Change[], string, string, reado
     'two channels',
     [...SKID, BY_SIDE, ONE_CHANNEL, ['"settings"', '"bridges": 2, "settings"']],
   ],
+  [
+    'an on/off steering motor has a bridge channel of its own',
+    [ONE_CHANNEL],
+    '/conversion/parts/bridge',
+    'one for the steering motor',
+    [ONE_CHANNEL, ['"settings"', '"bridges": 2, "settings"']],
+  ],
   ['sides are driven apart only where there are two', [REAR, BY_SIDE], '/donor/axles/1/wheels', 'driven apart', [REAR]],
   [
     'a stall current has its voltage',

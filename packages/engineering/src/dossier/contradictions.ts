@@ -66,18 +66,22 @@ function steering(d: Dossier): Fault[] {
   return faults;
 }
 
-/** A skid-steered vehicle turns by driving its sides apart, for which each needs a channel of its own. */
+/** What the two channels that a vehicle needs at the least are for, by its steering. */
+const TWO_CHANNELS = {
+  skid: 'two channels, one for each side',
+  'on-off': 'two channels, one for the drive and one for the steering motor',
+  servo: undefined,
+} as const;
+
+/** Sides that are driven apart, and a steering motor beside the drive, each need a bridge channel of their own. */
 function channels(d: Dossier, shelf: Shelf): Fault[] {
-  if (d.donor.steering.kind !== 'skid') return [];
+  const needed = TWO_CHANNELS[d.donor.steering.kind];
   const { bridge } = d.conversion.parts;
   const board = typeof bridge === 'string' ? shelf.find(bridge) : bridge;
-  if (board?.kind !== 'bridge') return [];
-  const count = board.channels * (d.conversion.bridges ?? 1);
-  if (count >= SIDES) return [];
+  if (needed === undefined || board?.kind !== 'bridge') return [];
+  if (board.channels * (d.conversion.bridges ?? 1) >= 2) return [];
   const todo = 'Take a bridge with two channels, or fit two boards and write "bridges": 2.';
-  return [
-    clash(['conversion', 'parts', 'bridge'], 'a bridge with one channel', 'two channels, one for each side', todo),
-  ];
+  return [clash(['conversion', 'parts', 'bridge'], 'a bridge with one channel', needed, todo)];
 }
 
 function motor(d: Dossier): Fault[] {

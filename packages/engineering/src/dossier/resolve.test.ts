@@ -125,29 +125,28 @@ describe('motors and channels', () => {
   const BOTH: Change = ['"driven": false, "steered"', '"driven": true, "steered"'];
   const PER = (per: string): Change => ['"motorPer": "axle"', `"motorPer": "${per}"`];
 
-  // Counted by hand; the bridge of the plain dossier has two channels.
+  // Counted by hand; the bridge of the plain dossier has two channels, and its on/off steering motor takes one.
   it.each([
     ['one axle, a motor per vehicle', [PER('vehicle')], 1, 1, 1],
     ['one axle, a motor per axle', [], 1, 1, 1],
-    ['two axles, a motor per axle', [BOTH], 2, 2, 1],
-    ['two axles, a motor per side', [BOTH, PER('side')], 2, 2, 1],
-    ['one axle, a motor per wheel', [PER('wheel')], 2, 2, 1],
-    ['two axles, a motor per wheel', [BOTH, PER('wheel')], 4, 2, 2],
+    ['two axles, a motor per axle', [BOTH], 2, 1, 2],
+    ['two axles, a motor per side', [BOTH, PER('side')], 2, 1, 2],
+    ['one axle, a motor per wheel', [PER('wheel')], 2, 1, 2],
+    ['two axles, a motor per wheel', [BOTH, PER('wheel')], 4, 1, 4],
     [
       'two axles, a motor per wheel, two boards',
       [BOTH, PER('wheel'), ['"settings"', '"bridges": 2, "settings"']],
       4,
-      4,
-      1,
+      3,
+      2,
     ],
-    ['two axles, a motor per wheel, one channel', [BOTH, PER('wheel'), ['"channels": 2', '"channels": 1']], 4, 1, 4],
   ] as [string, Change[], number, number, number][])('%s', (_, changes, motors, channels, motorsPerChannel) => {
     expect(vehicle(...changes).layout).toMatchObject({ motors, channels, motorsPerChannel });
   });
 
   it('are as many as needed on three wheels', () => {
     const { layout } = vehicle(['"wheels": 2, "driven": false', '"wheels": 1, "driven": true'], PER('wheel'));
-    expect(layout).toMatchObject({ motors: 3, channels: 2, motorsPerChannel: 2 });
+    expect(layout).toMatchObject({ motors: 3, channels: 1, motorsPerChannel: 3 });
   });
 });
 

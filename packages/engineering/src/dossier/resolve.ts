@@ -75,7 +75,9 @@ function layoutOf(dossier: Dossier, parts: Parts): Layout {
     wheel: driven.reduce((sum, axle) => sum + axle.wheels, 0),
   }[donor.drive.motorPer];
   const bridgeChannels = (parts.bridge?.channels ?? 1) * (conversion.bridges ?? 1);
-  const channels = Math.min(motors, bridgeChannels);
+  // The motor of an on/off steering takes a channel for itself.
+  const steering = donor.steering.kind === 'on-off' ? 1 : 0;
+  const channels = Math.min(motors, Math.max(1, bridgeChannels - steering));
   const chemistry = parts.pack?.chemistry ?? 'lipo';
   return {
     chemistry,
