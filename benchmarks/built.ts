@@ -6,7 +6,6 @@ export {
   builtInShelf,
   type CaseInput,
   drawCases,
-  type Layout,
   parseQuantity,
   type Reckoning,
   type Ref,

@@ -85,6 +85,8 @@ function capture(): Captured {
     printed,
     complaints,
     out: (text) => printed.push(text),
+    exactly: (text) => printed.push(text),
+    version: 'as tested',
     err: (text) => complaints.push(text),
     colour: false,
     width: 100,

@@ -4,7 +4,7 @@ import type { Io } from './io.ts';
 import { paint, STATES } from './paint.ts';
 
 /** '93 of 100'; nothing where the finding is unsettled. */
-export function countOf({ state, holds }: FindingResult): string {
+function countOf({ state, holds }: FindingResult): string {
   return state === 'unsettled' ? '' : `${Math.floor(holds)} of 100`;
 }
 

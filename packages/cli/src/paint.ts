@@ -25,7 +25,7 @@ export function paint(io: Pick<Io, 'colour'>, tone: Tone, text: string): string 
 }
 
 /** Columns a text takes up on the screen. */
-export function columnsOf(text: string): number {
+function columnsOf(text: string): number {
   return [...text.replaceAll(CODE, '')].length;
 }
 

@@ -5,7 +5,7 @@ import { editSteps } from '../quantity/unit-near.ts';
 const LENGTH_MAX = 60;
 
 /** The accepted word nearest to this one, if no more than two of five letters differ. */
-export function nearest(word: unknown, accepted: readonly string[]): string | undefined {
+function nearest(word: unknown, accepted: readonly string[]): string | undefined {
   if (typeof word !== 'string' || word.length > LENGTH_MAX) return undefined;
   let best: string | undefined;
   let least = Math.max(1, Math.floor(word.length * 0.4));

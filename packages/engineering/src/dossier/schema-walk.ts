@@ -73,7 +73,7 @@ function opened(schema: z.ZodType, value: unknown): z.ZodType[] {
 }
 
 /** The kinds an object schema stands for, by its literal `kind`. */
-export function kindsOf(schema: z.ZodType): readonly unknown[] {
+function kindsOf(schema: z.ZodType): readonly unknown[] {
   const kind = definition(schema).shape?.kind;
   return kind ? (definition(kind).values ?? []) : [];
 }

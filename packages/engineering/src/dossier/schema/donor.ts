@@ -37,7 +37,7 @@ const axleSchema = z.strictObject({
 });
 
 /** How many wheels share a motor. */
-export const MOTOR_PER = ['vehicle', 'axle', 'side', 'wheel'] as const;
+const MOTOR_PER = ['vehicle', 'axle', 'side', 'wheel'] as const;
 
 const driveSchema = z.strictObject({
   motorPer: z.enum(MOTOR_PER),

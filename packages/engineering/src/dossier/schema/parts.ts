@@ -25,7 +25,7 @@ export const packSchema = z.strictObject({
   ...may('pack.capacityShare', 'pack.tripCurrent', 'pack.tripDelay', 'pack.cyclesDone'),
 });
 
-export const converterSchema = z.strictObject({
+const converterSchema = z.strictObject({
   kind: z.literal('converter'),
   ...about,
   ...need(
@@ -40,7 +40,7 @@ export const converterSchema = z.strictObject({
   ...may('converter.outputCapacitance'),
 });
 
-export const bridgeSchema = z
+const bridgeSchema = z
   .strictObject({
     kind: z.literal('bridge'),
     ...about,
@@ -79,7 +79,7 @@ export const bridgeSchema = z
     }
   });
 
-export const computerSchema = z.strictObject({
+const computerSchema = z.strictObject({
   kind: z.literal('computer'),
   ...about,
   ...need(
@@ -93,16 +93,16 @@ export const computerSchema = z.strictObject({
   ),
 });
 
-export const cameraSchema = z.strictObject({
+const cameraSchema = z.strictObject({
   kind: z.literal('camera'),
   ...about,
   ...need('camera.fieldOfView', 'camera.widthPixels', 'camera.heightPixels', 'camera.power', 'camera.mass'),
   ...may('camera.exposure', 'camera.lag'),
 });
 
-export const MODEM_TYPES = ['wlan', 'cellular'] as const;
+const MODEM_TYPES = ['wlan', 'cellular'] as const;
 
-export const modemSchema = z.strictObject({
+const modemSchema = z.strictObject({
   kind: z.literal('modem'),
   ...about,
   type: z.enum(MODEM_TYPES),
@@ -110,26 +110,26 @@ export const modemSchema = z.strictObject({
   ...may('modem.noiseFigure'),
 });
 
-export const aerialSchema = z.strictObject({
+const aerialSchema = z.strictObject({
   kind: z.literal('aerial'),
   ...about,
   ...need('aerial.gain', 'aerial.mass'),
   ...may('aerial.cableLoss'),
 });
 
-export const servoSchema = z.strictObject({
+const servoSchema = z.strictObject({
   kind: z.literal('servo'),
   ...about,
   ...need('servo.stallCurrent', 'servo.runCurrent', 'servo.idleCurrent', 'servo.torque', 'servo.mass'),
 });
 
-export const fuseSchema = z.strictObject({
+const fuseSchema = z.strictObject({
   kind: z.literal('fuse'),
   ...about,
   ...need('fuse.rating', 'fuse.breaking', 'fuse.meltingEnergy', 'fuse.resistance', 'fuse.mass'),
 });
 
-export const wireSchema = z.strictObject({
+const wireSchema = z.strictObject({
   kind: z.literal('wire'),
   ...about,
   ...need(
@@ -142,13 +142,13 @@ export const wireSchema = z.strictObject({
   ),
 });
 
-export const connectorSchema = z.strictObject({
+const connectorSchema = z.strictObject({
   kind: z.literal('connector'),
   ...about,
   ...need('connector.resistance', 'connector.currentMax', 'connector.mass'),
 });
 
-export const chargerSchema = z.strictObject({
+const chargerSchema = z.strictObject({
   kind: z.literal('charger'),
   ...about,
   chemistries: z.array(z.enum(CHEMISTRIES)).min(1),
@@ -157,7 +157,7 @@ export const chargerSchema = z.strictObject({
   ...may('charger.tailCurrent', 'charger.efficiency'),
 });
 
-export const enclosureSchema = z.strictObject({
+const enclosureSchema = z.strictObject({
   kind: z.literal('enclosure'),
   ...about,
   ...need('enclosure.length', 'enclosure.width', 'enclosure.height', 'enclosure.mass'),

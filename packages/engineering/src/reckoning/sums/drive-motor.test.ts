@@ -6,6 +6,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { InputId } from '../../dossier/facts/quantities.ts';
 import { ROVER, ROVER_LAYOUT } from '../drive.fixture.ts';
+import type { Sum } from '../sum.ts';
 import { routeTaken, strayNames, type Values, withSums } from '../testing.ts';
 import { driveSums } from './drive.ts';
 import { driveMotorSums } from './drive-motor.ts';
@@ -16,13 +17,17 @@ import { packSums } from './pack.ts';
 const RPM = (2 * Math.PI) / 60;
 const G = 9.80665;
 /** What the routes of the ratio and the constant may rest on comes first, so that no later route is taken for want of it. */
-const SUMS = {
-  'pack.toyFull': packSums['pack.toyFull'],
-  'pack.toyResistance': packSums['pack.toyResistance'],
-  'drive.toyCurrent': driveSums['drive.toyCurrent'],
-  'drive.resistance': driveSums['drive.resistance'],
-  'drive.noLoadCurrent': driveSums['drive.noLoadCurrent'],
-  'drive.ratio': driveSums['drive.ratio'],
+const FIRST = [
+  'pack.toyFull',
+  'pack.toyResistance',
+  'drive.toyCurrent',
+  'drive.resistance',
+  'drive.noLoadCurrent',
+  'drive.ratio',
+];
+const ALL = { ...packSums, ...driveSums } as Readonly<Record<string, Sum>>;
+const SUMS: Readonly<Record<string, Sum>> = {
+  ...Object.fromEntries(FIRST.map((id) => [id, ALL[id] as Sum])),
   ...driveMotorSums,
 };
 

@@ -3,7 +3,7 @@
  * literal union; a sum without a definition does not compile either.
  */
 
-export const MASS_IDS = [
+const MASS_IDS = [
   'mass.wiring',
   'mass.added',
   'mass.total',
@@ -225,7 +225,7 @@ export const HEAT_IDS = [
   'heat.board',
 ] as const;
 
-export const STABILITY_IDS = [
+const STABILITY_IDS = [
   'tip.support',
   'tip.noseUp',
   'tip.noseDown',
@@ -271,7 +271,7 @@ export const LINK_IDS = [
   'link.reach',
 ] as const;
 
-export const PICTURE_IDS = [
+const PICTURE_IDS = [
   'picture.widest',
   'picture.focal',
   'picture.view',
@@ -304,7 +304,7 @@ export const PICTURE_IDS = [
   'picture.keptBytes',
 ] as const;
 
-export const SAFETY_IDS = [
+const SAFETY_IDS = [
   'safe.shortedForce',
   'safe.gripBraking',
   'safe.shortedDeceleration',

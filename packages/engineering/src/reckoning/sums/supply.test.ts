@@ -48,7 +48,15 @@ describe('the bus while the drive stalls', () => {
 
   const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-  const loads = fc.record({
+  interface Drawn {
+    readonly threshold: number;
+    readonly motors: number;
+    readonly duty: number;
+    readonly winding: number;
+    readonly steering: number;
+    readonly speed: number;
+  }
+  const loads: fc.Arbitrary<Drawn> = fc.record({
     threshold: positive(0, 2),
     motors: fc.integer({ min: 1, max: 4 }),
     duty: positive(0.3, 1),
@@ -59,7 +67,7 @@ describe('the bus while the drive stalls', () => {
   /** Mean voltage of a pulse over the winding: duty times bus, less the drop of the bridge, and a reversed back-EMF. */
   const into = (v: number, at: { threshold: number; motors: number; duty: number; winding: number }, emf = 0) =>
     (at.motors * (at.duty * v - at.threshold + emf)) / at.winding;
-  const loaded = ({ threshold, duty, winding, steering, speed }: Record<string, number>): Values => ({
+  const loaded = ({ threshold, duty, winding, steering, speed }: Drawn): Values => ({
     ...DECK,
     'bridge.threshold': threshold,
     'bridge.slope': 0,
