@@ -227,20 +227,20 @@ static void work_out(long rows, double *const *in, double *const *out) {
     OUT(PACK_POWER) = mean * nominal;
 
     /* wiring: currents, rises, what they come to */
-    double air = IN(DAY_HOTTEST);
+    double air = IN(DAY_HOTTEST), inside = least(IN(HEAT_LOCALAIR), 373);
     double at_bridge = most(0, pack_climb - stand);
     double at_motor = sqrt(current_climb * current_climb + ripple * ripple / 12);
     double at_converter = input_peak / rest;
     double of_pack =
         wire_rise(pack_climb, air, IN(RUN_PACK_RESISTANCEPERMETRE), IN(RUN_PACK_AREA), IN(RUN_PACK_DIAMETER));
     double of_bridge =
-        wire_rise(at_bridge, air, IN(RUN_BRIDGE_RESISTANCEPERMETRE), IN(RUN_BRIDGE_AREA), IN(RUN_BRIDGE_DIAMETER));
+        wire_rise(at_bridge, inside, IN(RUN_BRIDGE_RESISTANCEPERMETRE), IN(RUN_BRIDGE_AREA), IN(RUN_BRIDGE_DIAMETER));
     double of_motor =
         wire_rise(at_motor, air, IN(RUN_MOTOR_RESISTANCEPERMETRE), IN(RUN_MOTOR_AREA), IN(RUN_MOTOR_DIAMETER));
-    double of_converter = wire_rise(at_converter, air, IN(RUN_CONVERTER_RESISTANCEPERMETRE), IN(RUN_CONVERTER_AREA),
+    double of_converter = wire_rise(at_converter, inside, IN(RUN_CONVERTER_RESISTANCEPERMETRE), IN(RUN_CONVERTER_AREA),
                                     IN(RUN_CONVERTER_DIAMETER));
     double of_board =
-        wire_rise(current_peak, air, IN(RUN_BOARD_RESISTANCEPERMETRE), IN(RUN_BOARD_AREA), IN(RUN_BOARD_DIAMETER));
+        wire_rise(current_peak, inside, IN(RUN_BOARD_RESISTANCEPERMETRE), IN(RUN_BOARD_AREA), IN(RUN_BOARD_DIAMETER));
     double drop = pack_climb * pack_run + at_bridge * bridge_run + at_motor * motor_run;
     OUT(WIRING_PACK_CURRENT) = pack_climb;
     OUT(WIRING_BRIDGE_CURRENT) = at_bridge;
@@ -252,7 +252,8 @@ static void work_out(long rows, double *const *in, double *const *out) {
     OUT(WIRING_MOTOR_RISE) = of_motor;
     OUT(WIRING_CONVERTER_RISE) = of_converter;
     OUT(WIRING_BOARD_RISE) = of_board;
-    OUT(WIRING_HOTTEST) = air + most(of_pack, most(of_bridge, most(of_motor, most(of_converter, of_board))));
+    OUT(WIRING_HOTTEST) =
+        most(air + most(of_pack, of_motor), IN(HEAT_LOCALAIR) + most(of_bridge, most(of_converter, of_board)));
     OUT(WIRING_CONTACTUSE) =
         most(pack_climb / IN(RUN_PACK_CONTACTCURRENTMAX),
              most(at_bridge / IN(RUN_BRIDGE_CONTACTCURRENTMAX),
