@@ -73,9 +73,9 @@ const radiated: SumsOf<RadiatedId> = {
   ),
 };
 
-/** Stands for nothing at all [dBm]: far below any noise, and where the laws of the receiver end. */
-const NOTHING = -200;
-const NOTHING_SAYS = '−200 dBm stands for nothing at all.';
+/** Stands for nothing at all [dBm]: below the noise of the narrowest channel, and well within the laws of the receiver. */
+const NOTHING = -150;
+const NOTHING_SAYS = '−150 dBm stands for nothing at all.';
 const heard = (received: number): number => Math.max(NOTHING, received);
 
 type SignalId =
@@ -121,7 +121,7 @@ const arriving: SumsOf<SignalId> = {
     { title: 'power of the vehicle at the receiver of the base', unit: 'dBm', when: onWlan, caveat: NOTHING_SAYS },
     {
       uses: { radiated: 'link.eirpVehicle', gain: 'link.baseGain', path: 'link.pathLoss', extra: 'link.extraLoss' },
-      formula: 'max(−200 dBm, {radiated} + {gain} − {path} − {extra})',
+      formula: 'max(−150 dBm, {radiated} + {gain} − {path} − {extra})',
       laws: [receivedPower],
       value: ({ radiated, gain, path, extra }) =>
         heard(receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra })),
@@ -137,7 +137,7 @@ const arriving: SumsOf<SignalId> = {
         extra: 'link.extraLoss',
         cable: 'aerial.cableLoss',
       },
-      formula: 'max(−200 dBm, {radiated} + {gain} − {path} − {extra} − {cable})',
+      formula: 'max(−150 dBm, {radiated} + {gain} − {path} − {extra} − {cable})',
       laws: [receivedPower],
       value: ({ radiated, gain, path, extra, cable }) =>
         heard(receivedPower({ radiated, gain, pathLoss: path, extraLoss: extra + cable })),
