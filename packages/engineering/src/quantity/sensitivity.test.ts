@@ -135,6 +135,14 @@ describe('an output that cannot be ranked', () => {
     expect(ranked.every(({ index, clear }) => index === 0 && !clear)).toBe(true);
   });
 
+  it('is decided by nothing when it is the same in all cases, although its mean misses it by a last digit', () => {
+    const { drawn } = normals(3);
+    // 0.1 has no exact binary form, so a thousand of them do not add up to a hundred exactly.
+    const { ranked, settled } = influences(classify(drawn), new Float64Array(CASES).fill(0.1));
+    expect(settled).toBe(false);
+    for (const { index, clear } of ranked) expect([index, clear]).toEqual([0, false]);
+  });
+
   it('is not settled when it differs in too few cases', () => {
     const rare = new Float64Array(CASES);
     for (let i = 0; i < 5; i++) rare[i] = 1;

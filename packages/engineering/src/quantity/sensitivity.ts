@@ -21,6 +21,9 @@ const CLASS_SHARE = 1.5;
 /** An output that differs in fewer cases than about this is too rare to rank. */
 const RARE_BELOW = 10;
 
+/** Relative spread that is the arithmetic's own. */
+const ROUNDING = 1e-13;
+
 /** One input's classes. */
 interface Classed {
   readonly column: Column;
@@ -127,6 +130,9 @@ function factsOf(output: ArrayLike<number>): OutputFacts {
     squares += d * d;
     fourths += d * d * d * d;
   }
+  // A mean of equal numbers may miss them by a last digit: that is no spread, and nothing decides it.
+  const rounding = counted * (ROUNDING * mean) ** 2;
+  if (squares <= rounding) squares = 0;
   return { counted, apart, missing, squares, peak: (counted * fourths) / squares ** 2 };
 }
 
