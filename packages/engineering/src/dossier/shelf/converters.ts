@@ -1,4 +1,7 @@
-/** Converters that feed the board. Head-room is the voltage needed above the output at the rated current. */
+/**
+ * Converters that feed the board. Head-room is the voltage needed above the output at the
+ * rated current; for one that steps up it is below zero, and its lowest input says all.
+ */
 import type { WrittenPart } from '../schema/parts.ts';
 
 export const CONVERTERS = [
@@ -116,7 +119,7 @@ export const CONVERTERS = [
     outputVoltage: '5.05 V ± 1.5 %',
     outputCurrent: '2 A ± 10 %',
     efficiency: '88 % ± 2 %',
-    headRoom: '0 V',
+    headRoom: '-5 V',
     inputMin: '3.0 V',
     inputMax: '16 V',
     outputCapacitance: '150 uF ± 30 %',
@@ -131,7 +134,7 @@ export const CONVERTERS = [
     outputVoltage: '5.1 V ± 2 %',
     outputCurrent: '2 A ± 10 %',
     efficiency: '90 % ± 3 %',
-    headRoom: '0 V',
+    headRoom: '-5 V',
     inputMin: '2.8 V',
     inputMax: '4.8 V',
     outputCapacitance: '66 uF ± 30 %',

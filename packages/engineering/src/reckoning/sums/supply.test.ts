@@ -139,6 +139,18 @@ describe('the bus while the drive stalls', () => {
   });
 });
 
+/** A converter with its lead, and the board behind it, on a bus that may sag. */
+const stalled: Values = {
+  'supply.inputStall': 7,
+  'supply.inputPeakPower': 7,
+  'wiring.converter.resistance': 0,
+  'converter.headRoom': 1,
+  'converter.inputMin': 4,
+  'converter.outputVoltage': 5,
+  'supply.currentPeak': 1,
+  'wiring.board.resistance': 0.1,
+};
+
 describe('what the converter needs', () => {
   const values: Values = {
     'converter.inputMin': 4.5,
@@ -160,6 +172,15 @@ describe('what the converter needs', () => {
     );
   });
 
+  it('is its least input where it steps up, however far below its output that lies', () => {
+    const up = { ...values, 'converter.inputMin': 3, 'converter.outputVoltage': 5.05, 'converter.headRoom': -5 };
+    // Data-sheet use of such a part: one lithium cell of 3.7 V feeds 5 V.
+    expect(at('supply.inputNeeded', { ...up, 'supply.inputPeakPower': 0 })).toBeCloseTo(3, 9);
+    const board = (input: number) => at('supply.boardVoltageStall', { ...stalled, ...up, 'supply.inputStall': input });
+    expect(board(3.5)).toBeCloseTo(5.05 - 0.1, 9);
+    expect(board(2.9)).toBe(0);
+  });
+
   it('leaves an old converter no head-room on two iron phosphate cells', () => {
     // Trap of the trade: 2 × 3.2 V against 5 V and the 1.16 V typical switch drop plus margin of the old part.
     expect(at('supply.inputNeeded', values)).toBeGreaterThan(2 * 3.2);
@@ -178,17 +199,6 @@ describe('the board', () => {
     expect(board(0.1342)).toBeCloseTo(4.832, 3);
     expect(board(0.2629)).toBeCloseTo(4.574, 3);
   });
-
-  const stalled: Values = {
-    'supply.inputStall': 7,
-    'supply.inputPeakPower': 7,
-    'wiring.converter.resistance': 0,
-    'converter.headRoom': 1,
-    'converter.inputMin': 4,
-    'converter.outputVoltage': 5,
-    'supply.currentPeak': 1,
-    'wiring.board.resistance': 0.1,
-  };
 
   it('keeps its voltage in a stall while the converter has head-room, loses it with the input, and goes dark below', () => {
     const board = (input: number) => at('supply.boardVoltageStall', { ...stalled, 'supply.inputStall': input });
