@@ -8,8 +8,8 @@ function countOf({ state, holds }: FindingResult): string {
   return state === 'unsettled' ? '' : `${Math.floor(holds)} of 100`;
 }
 
-/** Mark, word and count, at most this wide: '✓ holds 100 of 100'. */
-export const STATE_WIDTH = 19;
+/** Mark, word and count, at most this wide: '– informs 100 of 100'. */
+export const STATE_WIDTH = 20;
 
 /** The state with its mark. A finding that only informs says so instead, as it cannot make the vehicle fail. */
 export function stateText(io: Pick<Io, 'colour'>, result: FindingResult): string {

@@ -1,4 +1,5 @@
 /** Words and marks first, colour second: nothing is told by colour alone. */
+import { parseUnit } from '@longrein/engineering';
 import type { Io } from './io.ts';
 
 export type Tone = 'good' | 'warn' | 'bad' | 'faint' | 'strong';
@@ -37,12 +38,25 @@ export const STATES = {
   unsettled: { mark: '?', word: 'unsettled', tone: 'warn' },
 } as const satisfies Record<string, { mark: string; word: string; tone: Tone }>;
 
+/** The words of a text; a number and its unit are one, as a line that begins with '%' reads badly. */
+function wordsOf(text: string): string[] {
+  const words: string[] = [];
+  for (const word of text.split(/ +/)) {
+    const before = words.at(-1);
+    const unit = word.replaceAll(CODE, '').replace(/[.,;:)\]]+$/, '');
+    if (before !== undefined && /\d$/.test(before) && !/^\d/.test(unit) && parseUnit(unit).ok)
+      words[words.length - 1] = `${before} ${word}`;
+    else words.push(word);
+  }
+  return words;
+}
+
 /** Breaks a text into lines of a width behind an indent; the first may have another one, or stand behind a head. */
 export function wrap(text: string, width: number, indent = '', head = indent): string {
   const lines: string[] = [];
   let line = head;
   let empty = true;
-  for (const word of text.split(/ +/)) {
+  for (const word of wordsOf(text)) {
     if (!empty && columnsOf(line) + 1 + columnsOf(word) > width) {
       lines.push(line);
       line = indent;

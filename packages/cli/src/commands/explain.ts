@@ -83,7 +83,7 @@ function findingLines(io: Io, result: FindingResult): string[] {
     stateText(io, result).trimEnd(),
     state === 'unsettled' ? `Because ${result.because}.` : `${figuresText(result)} ${daysText(result)}`.trim(),
     decidersText(result),
-    `${state === 'holds' ? 'Should it fail one day' : 'Remedy'}: ${finding.remedy}`,
+    `${state === 'tight' || state === 'fails' ? 'Remedy' : 'Should it fail'}: ${finding.remedy}`,
     finding.caution === undefined ? '' : `Caution: ${finding.caution}`,
   ];
   return lines.filter((line) => line !== '');

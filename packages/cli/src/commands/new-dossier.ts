@@ -14,6 +14,7 @@ export interface Answers {
   clutch?: string;
   driven?: string;
   motorPer?: string;
+  motorResistance?: string;
   toyChemistry: string;
   toyCells: string;
   capacity?: string;
@@ -73,7 +74,10 @@ export function dossierFrom(a: Answers): WrittenDossier {
         { wheels: 2, driven: front, steered: !skid, track: a.track },
         { wheels: 2, driven: rear, position: a.wheelbase, track: a.track },
       ],
-      drive: { motorPer: (skid ? 'side' : (a.motorPer ?? 'vehicle')) as Donor['drive']['motorPer'] },
+      drive: {
+        motorPer: (skid ? 'side' : (a.motorPer ?? 'vehicle')) as Donor['drive']['motorPer'],
+        ...(a.motorResistance === undefined ? {} : { motor: { resistance: a.motorResistance } }),
+      },
       steering: skid
         ? { kind: 'skid' }
         : a.steering === 'servo'

@@ -32,6 +32,10 @@ interface Question {
   readonly fault: (text: string) => string | undefined;
 }
 
+/** Said where nothing was answered that tells of the motor. */
+const BLIND =
+  'Mind: with neither the run time of the toy nor the resistance of a motor, nothing about its drive can be settled. Add one of them to the file when you can.';
+
 const quantity = (id: QuantityId) => (text: string) => {
   const reading = parseQuantity(text, QUANTITIES[id].unit, QUANTITIES[id]);
   return reading.ok ? undefined : reading.fault.hint;
@@ -102,6 +106,9 @@ const QUESTIONS: readonly Question[] = [
     when: (a) => a.steering !== 'skid',
     fault: oneOf(['vehicle', 'axle', 'wheel']),
   },
+  measured('motorResistance', 'motor.resistance', 'Resistance of one drive motor?', '1.3 Ω ± 10 %', {
+    optional: true,
+  }),
   {
     key: 'toyChemistry',
     ask: 'Original pack: which chemistry?',
@@ -162,6 +169,7 @@ Next:     longrein reckon my-toy.json
       ),
     );
     const answers = await askAll(io);
+    if (answers.motorResistance === undefined && answers.runTime === undefined) io.out(`\n${wrap(BLIND, io.width)}`);
     const text = `${JSON.stringify(dossierFrom(answers), null, 2)}\n`;
     const reading = readDossier(text, builtInShelf());
     if (!reading.ok) throw new UserError(wordFaults('The answers do not fit together', reading.faults));
@@ -185,7 +193,7 @@ async function askOne(io: Io, question: Question): Promise<string | undefined> {
   io.out(`\n${paint(io, 'strong', wrap(question.ask, io.width))}`);
   io.out(paint(io, 'faint', wrap(question.hint, io.width, '  ')));
   const bracket =
-    question.otherwise !== undefined ? ` [${question.otherwise}]` : question.optional ? ' [not known]' : '';
+    question.otherwise !== undefined ? `[${question.otherwise}] ` : question.optional ? '[not known] ' : '';
   for (;;) {
     const line = await io.ask(`${bracket}> `);
     if (line === undefined) throw new UserError('The answers ended before the questions; nothing was written.');

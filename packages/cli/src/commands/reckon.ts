@@ -75,11 +75,12 @@ function printReckoning(io: Io, reckoning: Reckoning, asked: Asked): void {
   const inputs = `${vehicle.inputs.size} inputs, ${assumptions.length} of them assumed`;
   const counts = `${study.count} possible vehicles, seed ${study.seed}; ${inputs}; ${study.sums.size} sums`;
   io.out(paint(io, 'faint', wrap(counts, io.width)));
+  const causes = new Map<string, string>();
   for (const subject of Object.keys(SUBJECTS)) {
     const here = shown.filter(({ finding }) => finding.subject === subject);
     if (here.length === 0) continue;
     io.out(`\n${paint(io, 'strong', subject)}`);
-    for (const result of here) printFinding(io, result, asked.all);
+    for (const result of here) printFinding(io, result, asked.all, causes);
   }
   io.out('');
   if (asked.subject === undefined) say(verdictText(io, reckoning));
@@ -101,16 +102,21 @@ function verdictText(io: Io, { findings }: Reckoning): string {
   return `Verdict: ${paint(io, tone, `${mark} ${verdict}`)} (${counts}; ${informing} only inform)`;
 }
 
-function printFinding(io: Io, result: FindingResult, all: boolean): void {
+/** @param causes why findings printed before are unsettled, with the first of each: what many share is told once */
+function printFinding(io: Io, result: FindingResult, all: boolean, causes: Map<string, string>): void {
   const { finding, state } = result;
   const head = `  ${stateText(io, result)} `;
   io.out(wrap(finding.title, io.width, ' '.repeat(STATE_WIDTH + 3), head));
   if (!all && (state === 'holds' || finding.informs)) return;
   const indent = ' '.repeat(6);
   const say = (text: string) => text !== '' && io.out(wrap(text, io.width, indent));
-  if (state === 'unsettled') say(`Because ${result.because}.`);
-  else say(`${figuresText(result)} ${daysText(result)}`.trim());
-  if (state !== 'holds') say(`Remedy: ${finding.remedy}`);
+  if (state === 'unsettled') {
+    const because = result.because ?? '';
+    const first = causes.get(because);
+    say(first === undefined ? `Because ${because}.` : `For the same reason as ${first}.`);
+    if (first === undefined) causes.set(because, result.id);
+  } else say(`${figuresText(result)} ${daysText(result)}`.trim());
+  if (state === 'tight' || state === 'fails') say(`Remedy: ${finding.remedy}`);
   say(decidersText(result));
   io.out(paint(io, 'faint', `${indent}${result.id}`));
 }
