@@ -15,8 +15,8 @@ export const STATE_WIDTH = 20;
 export function stateText(io: Pick<Io, 'colour'>, result: FindingResult): string {
   const { mark, word, tone } = STATES[result.state];
   const count = countOf(result);
-  if (!result.finding.informs) return paint(io, tone, `${mark} ${word} ${count}`.padEnd(STATE_WIDTH));
-  return paint(io, 'faint', `– informs ${count === '' ? word : count}`.padEnd(STATE_WIDTH));
+  if (result.finding.informs) return paint(io, 'faint', `– informs ${count === '' ? word : count}`);
+  return paint(io, tone, `${mark} ${word} ${count}`.trimEnd());
 }
 
 /** 'Has 7.10 V (6.92 V to 7.31 V), needs at most 7.20 V; margin 0.10 V (−0.11 V to 0.28 V).' */

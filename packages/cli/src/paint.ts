@@ -26,7 +26,7 @@ export function paint(io: Pick<Io, 'colour'>, tone: Tone, text: string): string 
 }
 
 /** Columns a text takes up on the screen. */
-function columnsOf(text: string): number {
+export function columnsOf(text: string): number {
   return [...text.replaceAll(CODE, '')].length;
 }
 

@@ -80,7 +80,7 @@ function printFinding(io: Io, { finding, has, need }: FindingExplanation, depth:
 function findingLines(io: Io, result: FindingResult): string[] {
   const { finding, state } = result;
   const lines = [
-    stateText(io, result).trimEnd(),
+    stateText(io, result),
     state === 'unsettled' ? `Because ${result.because}.` : `${figuresText(result)} ${daysText(result)}`.trim(),
     decidersText(result),
     `${state === 'tight' || state === 'fails' ? 'Remedy' : 'Should it fail'}: ${finding.remedy}`,

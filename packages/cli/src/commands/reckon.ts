@@ -4,7 +4,7 @@ import { type Command, EXIT, type Exit, theFile, UserError } from '../command.ts
 import { daysText, decidersText, figuresText, STATE_WIDTH, stateText } from '../finding-text.ts';
 import type { Io } from '../io.ts';
 import { loadReckoning, RECKON_OPTIONS } from '../load.ts';
-import { paint, STATES, wrap } from '../paint.ts';
+import { columnsOf, paint, STATES, wrap } from '../paint.ts';
 
 const about = {
   name: 'reckon',
@@ -105,7 +105,8 @@ function verdictText(io: Io, { findings }: Reckoning): string {
 /** @param causes why findings printed before are unsettled, with the first of each: what many share is told once */
 function printFinding(io: Io, result: FindingResult, all: boolean, causes: Map<string, string>): void {
   const { finding, state } = result;
-  const head = `  ${stateText(io, result)} `;
+  const told = stateText(io, result);
+  const head = `  ${told}${' '.repeat(STATE_WIDTH + 1 - columnsOf(told))}`;
   io.out(wrap(finding.title, io.width, ' '.repeat(STATE_WIDTH + 3), head));
   if (!all && (state === 'holds' || finding.informs)) return;
   const indent = ' '.repeat(6);
