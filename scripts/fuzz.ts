@@ -13,7 +13,7 @@ import { HOUSE } from './tree.ts';
 const RUNS = 100_000;
 /** Every so many runs a line tells how far it is. */
 const TOLD_EVERY = 2000;
-const RECKON_EVERY = 20;
+const RECKON_EVERY = 4;
 
 const [runs = RUNS, seed = Date.now() % 2 ** 31] = process.argv.slice(2).map(Number);
 if (!Number.isInteger(runs) || runs < 1 || !Number.isInteger(seed)) {
