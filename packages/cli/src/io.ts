@@ -63,7 +63,7 @@ export function realIo(): Io {
 }
 
 /** Colour only on a terminal that has some, and not where NO_COLOR says no. */
-function mayColour(env: Readonly<Record<string, string | undefined>>, tty: boolean): boolean {
+export function mayColour(env: Readonly<Record<string, string | undefined>>, tty: boolean): boolean {
   return tty && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb';
 }
 
@@ -86,7 +86,7 @@ function asker(): Pick<Io, 'ask' | 'close'> {
 }
 
 /** Writes a file whole or not at all. An old file's rights are kept. */
-function writeWhole(path: string, text: string, rights = 0o644): void {
+export function writeWhole(path: string, text: string, rights = 0o644): void {
   const temporary = join(dirname(path), `.${Date.now().toString(36)}-${process.pid}.tmp`);
   const mode = existsSync(path) ? statSync(path).mode & 0o777 : rights;
   try {

@@ -77,7 +77,7 @@ export function reflow(text: string, width: number): string {
     return columnsOf(line) <= width ? line : wrap(line.trim(), width, `${indent}  `, indent);
   };
   return text
-    .trim()
+    .replaceAll(/^\n+|\s+$/g, '')
     .split(/\n{2,}/)
     .map((block) => (isProse(block) ? wrap(block.replaceAll('\n', ' '), width) : block.split('\n').map(fit).join('\n')))
     .join('\n\n');

@@ -14,6 +14,7 @@ export const shelfCommand: Command = {
   help: `
 The shelf holds generic parts by their data-sheet values. A dossier names a part by its id, or describes its own in
 place. Your own parts go into JSON files in a folder, given with --shelf:  { "format": 1, "parts": [ { "kind": "pack", … } ] }
+--json prints parts in just that form, as a start.
 
 Kinds: ${PART_KINDS.join(', ')}
 
@@ -51,7 +52,7 @@ function printPart(io: Io, part: Part): void {
   io.out(wrap(paint(io, 'strong', `${part.title} (${part.kind})`), io.width));
   io.out(
     columnsWithin(
-      figures(part).map(([key, value]) => [`  ${key}`, value]),
+      figures(part).map(([key, value]) => [`  ${key}`, Array.isArray(value) ? value.join(', ') : String(value)]),
       io.width,
     ),
   );
@@ -74,16 +75,14 @@ function printParts(io: Io, parts: readonly Part[]): void {
   }
 }
 
-/** The stated quantities and choices of a part, as written. */
-function figures(part: Part): [string, string][] {
+/** The stated quantities, as written, and the choices of a part. */
+function figures(part: Part): [string, unknown][] {
   return Object.entries(part)
     .filter(([key]) => !['kind', 'id', 'title', 'remark'].includes(key))
-    .map(([key, value]) => [
-      key,
-      typeof value === 'object' && 'quantity' in value ? value.quantity.text : String(value),
-    ]);
+    .map(([key, value]) => [key, typeof value === 'object' && 'quantity' in value ? value.quantity.text : value]);
 }
 
+/** A part as it would be written in a file of parts, so that it can be the start of one of the user's own. */
 function plain(part: Part): Record<string, unknown> {
   return { kind: part.kind, id: part.id, title: part.title, ...Object.fromEntries(figures(part)), remark: part.remark };
 }
