@@ -1,9 +1,14 @@
 /** Sums of the heat of the bridge: what a channel makes, and how hot the board of one or more channels gets. */
-import { mosfetResistance, partTemperature, quiescentLoss, ROOM, switchingLoss } from '@longrein/laws';
+import { holdCurrent, mosfetResistance, partTemperature, quiescentLoss, ROOM, switchingLoss } from '@longrein/laws';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { besideOf } from './counts.ts';
 
-type BridgeHeatId = 'bridge.lossClimb' | 'bridge.lossStall' | 'bridge.junctionClimb' | 'bridge.junctionStall';
+type BridgeHeatId =
+  | 'bridge.lossClimb'
+  | 'bridge.lossStall'
+  | 'bridge.lossSteer'
+  | 'bridge.junctionClimb'
+  | 'bridge.junctionStall';
 
 /** Junction for which the loss of a MOSFET bridge is taken, the careful end of ordinary use [K]; common practice, no source. */
 const WARM_JUNCTION = ROOM + 75;
@@ -62,19 +67,48 @@ export const bridgeHeatSums: SumsOf<BridgeHeatId> = {
     'bridge.dropClimb',
   ),
   'bridge.lossStall': loss('heat in a bridge channel, in a stall', 'bridge.channelStall', 'bridge.dropStall'),
+  'bridge.lossSteer': sumByRoutes(
+    {
+      title: 'heat in the bridge channel of an on/off steering motor, held at its stop',
+      unit: 'W',
+      caveat:
+        'At the holding duty and a full pack, as in a bend of the climb. Zero where no steering motor hangs on a bridge.',
+    },
+    route({
+      name: 'on/off steering',
+      when: ({ steering }) => steering === 'on-off',
+      uses: {
+        full: 'pack.full',
+        duty: 'set.holdDuty',
+        threshold: 'bridge.threshold',
+        slope: 'bridge.slope',
+        resistance: 'steer.resistance',
+      },
+      formula:
+        '({threshold} + {slope} · max(0, {duty} · {full} − {threshold}) / ({resistance} + {slope})) · max(0, {duty} · {full} − {threshold}) / ({resistance} + {slope})',
+      laws: [holdCurrent],
+      value: ({ full, duty, threshold, slope, resistance }) => {
+        const voltage = Math.max(0, duty * full - threshold);
+        const current = holdCurrent({ voltage, duty: 1, resistance: resistance + slope });
+        return (threshold + slope * current) * current;
+      },
+    }),
+    route({ name: 'no steering motor on a bridge', uses: {}, formula: '0', laws: [], value: () => 0 }),
+  ),
   'bridge.junctionClimb': sum(
     {
       title: 'junction temperature on the steepest climb, on the hottest day',
       unit: '°C',
-      caveat: 'Channels on one board heat one another: its thermal resistance is taken to be that of the whole board.',
+      caveat:
+        'Channels on one board heat one another: its thermal resistance is taken to be that of the whole board, an on/off steering motor held meanwhile.',
     },
     {
-      uses: { air: 'heat.localAir', power: 'bridge.lossClimb', toAir: 'bridge.toAir' },
+      uses: { air: 'heat.localAir', power: 'bridge.lossClimb', steering: 'bridge.lossSteer', toAir: 'bridge.toAir' },
       takes: (layout) => ({ beside: besideOf(layout) }),
-      formula: '{air} + {toAir} · {beside} · {power}',
+      formula: '{air} + {toAir} · ({beside} · {power} + {steering})',
       laws: [partTemperature],
-      value: ({ air, power, toAir, beside }) =>
-        partTemperature({ surroundings: air, power: beside * power, resistance: toAir }),
+      value: ({ air, power, steering, toAir, beside }) =>
+        partTemperature({ surroundings: air, power: beside * power + steering, resistance: toAir }),
     },
   ),
   'bridge.junctionStall': sum(
@@ -89,16 +123,18 @@ export const bridgeHeatSums: SumsOf<BridgeHeatId> = {
         start: 'bridge.junctionClimb',
         air: 'heat.localAir',
         power: 'bridge.lossStall',
+        steering: 'bridge.lossSteer',
         toAir: 'bridge.toAir',
         time: 'set.stallTime',
         constant: 'bridge.timeConstant',
       },
       takes: (layout) => ({ beside: besideOf(layout) }),
-      formula: '{start} + ({air} + {toAir} · {beside} · {power} − {start}) · (1 − exp(−{time}/{constant}))',
+      formula:
+        '{start} + ({air} + {toAir} · ({beside} · {power} + {steering}) − {start}) · (1 − exp(−{time}/{constant}))',
       laws: [partTemperature],
-      value: ({ start, air, power, toAir, time, constant, beside }) =>
+      value: ({ start, air, power, steering, toAir, time, constant, beside }) =>
         start +
-        (partTemperature({ surroundings: air, power: beside * power, resistance: toAir }) - start) *
+        (partTemperature({ surroundings: air, power: beside * power + steering, resistance: toAir }) - start) *
           (1 - Math.exp(-time / constant)),
     },
   ),

@@ -52,6 +52,7 @@ describe('a bipolar bridge', () => {
     const junction = at('bridge.junctionClimb', {
       'heat.localAir': ROOM,
       'bridge.lossClimb': 2.55,
+      'bridge.lossSteer': 0,
       'bridge.toAir': 35,
     });
     expect(junction - ZERO_CELSIUS).toBeCloseTo(114.25, 2);
@@ -163,7 +164,7 @@ describe('the heat of a bridge board', () => {
       const power = at('bridge.lossClimb', { ...loss, 'bridge.quiescent': 0 }, boards(bridges));
       return at(
         'bridge.junctionClimb',
-        { 'heat.localAir': ROOM, 'bridge.lossClimb': power, 'bridge.toAir': 45 },
+        { 'heat.localAir': ROOM, 'bridge.lossClimb': power, 'bridge.lossSteer': 0, 'bridge.toAir': 45 },
         boards(bridges),
       );
     };
@@ -178,11 +179,37 @@ describe('the heat of a bridge board', () => {
     expect(2 * two).toBeCloseTo(one, 9);
   });
 
+  it('is warmed as well by an on/off steering motor held at its stop, through a bipolar bridge most of all', () => {
+    const held: Values = {
+      'pack.full': 8.4,
+      'set.holdDuty': 0.5,
+      'bridge.threshold': 1.4,
+      'bridge.slope': 1.2,
+      'steer.resistance': 4,
+    };
+    const steered = { ...BIPOLAR, steering: 'on-off' } as const;
+    const power = at('bridge.lossSteer', held, steered);
+    // Half of 8.4 V less 1.4 V over 5.2 Ω: 0.538 A; of the power of the pulses the motor keeps i²·4 Ω.
+    const current = (4.2 - 1.4) / 5.2;
+    expect(power).toBeCloseTo(4.2 * current - current ** 2 * 4, 9);
+    expect(at('bridge.lossSteer', { ...held, 'bridge.threshold': 5 }, steered)).toBe(0);
+    expect(at('bridge.lossSteer', held, BIPOLAR)).toBe(0);
+    const junction = (steering: number) =>
+      at('bridge.junctionClimb', {
+        'heat.localAir': 300,
+        'bridge.lossClimb': 1,
+        'bridge.lossSteer': steering,
+        'bridge.toAir': 45,
+      });
+    expect(junction(power) - junction(0)).toBeCloseTo(45 * power, 9);
+  });
+
   it('warms in a stall by all its channels too', () => {
     const values: Values = {
       'bridge.junctionClimb': 300,
       'heat.localAir': 300,
       'bridge.lossStall': 4,
+      'bridge.lossSteer': 0,
       'bridge.toAir': 20,
       'set.stallTime': 1e4,
       'bridge.timeConstant': 20,
@@ -224,6 +251,7 @@ describe('a junction in a stall', () => {
         'bridge.junctionClimb': 320,
         'heat.localAir': 300,
         'bridge.lossStall': 5,
+        'bridge.lossSteer': 0,
         'bridge.toAir': 30,
         'set.stallTime': time,
         'bridge.timeConstant': 20,

@@ -64,13 +64,18 @@ export const boxHeatSums: SumsOf<BoxHeatId> = {
         'Board, camera and modem streaming, converter, and the bridge as on the steepest climb for ever: careful, as a box takes half an hour to warm.',
     },
     {
-      uses: { load: 'supply.loadMean', converter: 'supply.heat', bridge: 'bridge.lossClimb' },
+      uses: {
+        load: 'supply.loadMean',
+        converter: 'supply.heat',
+        bridge: 'bridge.lossClimb',
+        steering: 'bridge.lossSteer',
+      },
       takes: (layout) => ({
         channels: { value: layout.channels, unit: '1', is: 'bridge channels in use', source: 'the bridge fitted' },
       }),
-      formula: '{load} + {converter} + {channels} · {bridge}',
+      formula: '{load} + {converter} + {channels} · {bridge} + {steering}',
       laws: [],
-      value: ({ load, converter, bridge, channels }) => load + converter + channels * bridge,
+      value: ({ load, converter, bridge, steering, channels }) => load + converter + channels * bridge + steering,
     },
   ),
   'heat.sunPower': sum(

@@ -21,6 +21,7 @@ const LOADS: Values = {
   'bridge.threshold': 0,
   'bridge.slope': 0.03,
   'bridge.lossClimb': 0.38,
+  'bridge.lossSteer': 0,
   'pack.full': 8.4,
   'supply.loadMean': 3.9,
   'supply.heat': 0.45,

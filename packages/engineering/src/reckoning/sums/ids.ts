@@ -101,6 +101,7 @@ export const DUTY_IDS = [
   'bridge.ripplePeak',
   'bridge.lossClimb',
   'bridge.lossStall',
+  'bridge.lossSteer',
   'bridge.junctionClimb',
   'bridge.junctionStall',
   'bridge.supplyLow',
