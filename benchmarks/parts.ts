@@ -5,9 +5,11 @@ import { SEDGE_TEXT, SHELF } from './sedge.ts';
 
 const CASES = 1000;
 
-/** What every input of a vehicle was written as, and the dimension it must have. */
+/** What the inputs of a vehicle were written as, but for those that the house itself put together from several texts. */
 export function readingQuantities(vehicle: Vehicle): Result {
-  const texts = [...vehicle.inputs.values()].map(({ quantity, facts }) => ({ text: quantity.text, facts }));
+  const texts = [...vehicle.inputs.values()]
+    .map(({ quantity, facts }) => ({ text: quantity.text, facts }))
+    .filter(({ text, facts }) => parseQuantity(text, facts.unit, facts).ok);
   const quoted = texts.map(({ text }) => JSON.stringify(text));
   const ours = (): void => {
     for (const { text, facts } of texts) parseQuantity(text, facts.unit, facts);

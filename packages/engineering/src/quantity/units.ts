@@ -73,6 +73,9 @@ interface Factor {
 
 /** Reads a unit text. The empty text is no unit. */
 export function parseUnit(text: string): UnitReading {
+  // Most texts are a single unit in its plain form already.
+  const known = SINGLE.get(text);
+  if (known) return { ok: true, unit: known };
   const plain = plainSigns(text).trim();
   const whole = SINGLE.get(plain);
   if (whole) return { ok: true, unit: whole };
