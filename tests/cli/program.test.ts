@@ -17,7 +17,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
-import { mayColour, writeWhole } from '../../packages/cli/src/io.ts';
+import { mayColour, progressLine, writeWhole } from '../../packages/cli/src/io.ts';
 import { HOUSE } from '../../scripts/tree.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'longrein-'));
@@ -128,5 +128,34 @@ describe('colour', () => {
     [{ TERM: 'xterm' }, true, true],
   ])('with %j on a terminal: %s, is used: %s', (env, tty, used) => {
     expect(mayColour(env, tty)).toBe(used);
+  });
+});
+
+describe('the progress of something long', () => {
+  const watched = (times: readonly number[]) => {
+    const [clock, written] = [[0, ...times], [] as string[]];
+    const tell = progressLine(
+      (text) => written.push(text),
+      () => clock.shift() ?? 0,
+      'Reckoning',
+    );
+    return { tell, lines: () => written.map((text) => text.replace('\r\u001b[K', '')) };
+  };
+
+  it('is told with the time left, after a second, and not more often than it can be read', () => {
+    const { tell, lines } = watched([500, 1200, 1300, 4000]);
+    for (const share of [0.05, 0.1, 0.11, 0.5]) tell(share);
+    expect(lines()).toEqual(['Reckoning: 10 %, about 11 s left', 'Reckoning: 50 %, about 4 s left']);
+  });
+
+  it('leaves no trace when done, and says nothing of what is soon done', () => {
+    const long = watched([2000]);
+    long.tell(0.5);
+    long.tell(1);
+    expect(long.lines().at(-1)).toBe('');
+    const short = watched([900]);
+    short.tell(0.5);
+    short.tell(1);
+    expect(short.lines()).toEqual([]);
   });
 });

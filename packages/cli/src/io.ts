@@ -32,6 +32,8 @@ export interface Io {
   readonly write: (path: string, text: string, mode?: number) => void;
   /** The next line of the answer; nothing where the input has ended. */
   readonly ask: (question: string) => Promise<string | undefined>;
+  /** Shows how far something long has come, where somebody can watch; gives what is to be told the share done. */
+  readonly progress?: (label: string) => (share: number) => void;
   readonly close: () => void;
 }
 
@@ -58,6 +60,16 @@ export function realIo(): Io {
     list: (folder) => readdirSync(folder).sort(),
     exists: existsSync,
     write: writeWhole,
+    ...(process.stderr.isTTY === true
+      ? {
+          progress: (label) =>
+            progressLine(
+              (text) => void process.stderr.write(text),
+              () => Date.now(),
+              label,
+            ),
+        }
+      : {}),
     ...ask,
   };
 }
@@ -65,6 +77,30 @@ export function realIo(): Io {
 /** Colour only on a terminal that has some, and not where NO_COLOR says no. */
 export function mayColour(env: Readonly<Record<string, string | undefined>>, tty: boolean): boolean {
   return tty && (env.NO_COLOR ?? '') === '' && env.TERM !== 'dumb';
+}
+
+/** Milliseconds before a progress line is worth its place, and between two of them. */
+const PATIENCE = { first: 1000, next: 200 } as const;
+const ERASED = '\r\u001b[K';
+
+/** A line that says how far something has come and how long it will still take; nothing for what is soon done. */
+export function progressLine(write: (text: string) => void, now: () => number, label: string): (share: number) => void {
+  const start = now();
+  let shown = start + PATIENCE.first - PATIENCE.next;
+  let visible = false;
+  return (share) => {
+    if (share >= 1) {
+      if (visible) write(ERASED);
+      visible = false;
+      return;
+    }
+    const at = now();
+    if (share <= 0 || at - shown < PATIENCE.next) return;
+    shown = at;
+    visible = true;
+    const left = Math.ceil((((at - start) / share) * (1 - share)) / 1000);
+    write(`${ERASED}${label}: ${Math.floor(share * 100)} %, about ${left} s left`);
+  };
 }
 
 /** Asks on the terminal; the reader is made at the first question, so that no other command waits for input. */

@@ -25,7 +25,7 @@ export const RECKON_OPTIONS = {
   json: { type: 'boolean' },
 } as const;
 
-const CASES = { least: 20, most: 500_000, usual: 1000 } as const;
+const CASES = { least: 20, most: 100_000, usual: 1000 } as const;
 
 /** Faults as a message, one a paragraph. */
 export function wordFaults(path: string, faults: readonly Fault[]): string {
@@ -58,5 +58,7 @@ export function loadVehicle(io: Io, path: string, args: Args): Vehicle {
 export function loadReckoning(io: Io, path: string, args: Args): Reckoning {
   const cases = wholeNumber(args, 'cases', CASES.least, CASES.most, CASES.usual);
   const seed = wholeNumber(args, 'seed', 0, Number.MAX_SAFE_INTEGER, 1);
-  return reckon(loadVehicle(io, path, args), { cases, seed });
+  const vehicle = loadVehicle(io, path, args);
+  const watch = io.progress?.(`Reckoning ${cases} possible vehicles`);
+  return reckon(vehicle, { cases, seed, ...(watch ? { watch } : {}) });
 }

@@ -236,3 +236,15 @@ describe('what decides a finding', () => {
     expect(named.filter((count) => count > 0).length).toBeLessThanOrEqual(6);
   });
 });
+
+describe('whoever waits', () => {
+  it('is told of the share done, rising from 0 to 1, and changes nothing by listening', () => {
+    const shares: number[] = [];
+    const watched = reckon(sedge, { cases: 20, watch: (share) => void shares.push(share) });
+    expect(shares[0]).toBe(0);
+    expect(shares.at(-1)).toBe(1);
+    expect(shares).toEqual([...shares].sort((a, b) => a - b));
+    expect(shares.length).toBeGreaterThan(200);
+    expect(watched.findings).toEqual(reckon(sedge, { cases: 20 }).findings);
+  });
+});

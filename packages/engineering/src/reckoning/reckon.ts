@@ -51,6 +51,8 @@ export interface Reckoning {
   readonly assumptions: readonly Input[];
 }
 
+/** Part of the time that the sums take; the findings take the rest. */
+const STUDY_SHARE = 0.6;
 /** Deciders named with a finding. */
 const DECIDERS_SHOWN = 4;
 /** A setting computed to just meet a need meets it in spite of the last digit of the arithmetic. */
@@ -69,11 +71,15 @@ export function reckonWith(
   vehicle: Vehicle,
   options: StudyOptions = {},
 ): Reckoning {
-  const done = study(sums, vehicle, options);
+  const { watch = () => {}, ...others } = options;
+  const done = study(sums, vehicle, { ...others, watch: (share) => watch(share * STUDY_SHARE) });
   const classes = classify(done.cases);
-  const findings = (Object.entries(table) as [FindingId, Finding][])
-    .filter(([, finding]) => applies(finding, done))
-    .map(([id, finding]) => judge(id, finding, done, classes));
+  const applying = (Object.entries(table) as [FindingId, Finding][]).filter(([, finding]) => applies(finding, done));
+  const findings = applying.map(([id, finding], place) => {
+    watch(STUDY_SHARE + (1 - STUDY_SHARE) * (place / applying.length));
+    return judge(id, finding, done, classes);
+  });
+  watch(1);
   const assumptions = [...vehicle.inputs.values()].filter((input) => input.origin === 'assumed');
   return { vehicle, study: done, classes, findings, assumptions };
 }

@@ -14,6 +14,8 @@ export interface StudyOptions {
   /** How many possible vehicles; 1,000 unless said otherwise. */
   readonly cases?: number;
   readonly seed?: number;
+  /** Told from time to time which share of the work is done, from 0 to 1, for whoever waits. */
+  readonly watch?: (share: number) => void;
 }
 
 export const CASES_DEFAULT = 1000;
@@ -70,7 +72,8 @@ export function study(sums: Sums, vehicle: Vehicle, options: StudyOptions = {}):
   }
   const graph = graphOf(sums, vehicle);
   const results = new Map<SumId, SumResult>();
-  for (const id of graph.order) {
+  for (const [place, id] of graph.order.entries()) {
+    options.watch?.(place / graph.order.length);
     const standing = graph.standing.get(id);
     if (standing?.kind === 'takes') results.set(id, evaluate(id, standing.route, vehicle, inputs, results, count));
   }
