@@ -159,7 +159,7 @@ describe('JSON', () => {
     expect(pack).toMatchObject({
       kind: 'pack',
       id: 'lipo-2s-2200',
-      cells: '2',
+      cells: 2,
       capacity: expect.stringMatching(/^2200 mAh/),
     });
   });
