@@ -141,7 +141,7 @@ export const driveStallSums: SumsOf<StallId> = {
       title: 'pack current of the drive from which it counts as stalled',
       unit: 'A',
       caveat:
-        'Midway between the steepest climb and the weakest stall: at the reserve, cold pack, hot winding, duty ceiling. One stalled wheel among several draws less than this.',
+        'Midway between the steepest climb at full stick and the weakest stall, both at the duty ceiling: at the reserve, cold pack, hot winding. One stalled wheel among several draws less than this.',
     },
     {
       uses: {
@@ -149,7 +149,6 @@ export const driveStallSums: SumsOf<StallId> = {
         pack: 'pack.resistanceCold',
         resistance: 'drive.resistance',
         climb: 'drive.currentClimb',
-        climbDuty: 'drive.dutyClimb',
         ...PATH,
       },
       takes: (layout) => ({
@@ -157,12 +156,12 @@ export const driveStallSums: SumsOf<StallId> = {
         sharing: sharingOf(layout),
         winding: climbing().winding,
       }),
-      formula: `{motors} · (min({climbDuty}, {duty}) · {climb} + {duty} · i) / 2, i = ({duty} · {rest} − {threshold}) / ({resistance} at {winding} + ${OWN_WORDS} + {motors} · {duty}² · (${SHARED_WORDS}))`,
+      formula: `{motors} · {duty} · ({climb} + i) / 2, i = ({duty} · {rest} − {threshold}) / ({resistance} at {winding} + ${OWN_WORDS} + {motors} · {duty}² · (${SHARED_WORDS}))`,
       laws: [copperResistance, motorStallCurrent],
-      value: ({ rest, resistance, climb, climbDuty, winding, ...x }) => {
+      value: ({ rest, resistance, climb, winding, ...x }) => {
         const hot = copperResistance({ r20: resistance, temperature: winding });
         const weakest = stalled(circuitOf(x, rest, hot));
-        return (x.motors * (Math.min(climbDuty, x.duty) * climb + x.duty * weakest)) / 2;
+        return (x.motors * x.duty * (climb + weakest)) / 2;
       },
     },
   ),

@@ -81,7 +81,8 @@ describe('a wire that carries too much', () => {
     fc.assert(
       fc.property(amperes, amperes, (a, b) => {
         const rise = (current: number) => at('wiring.motor.rise', { ...thin, 'wiring.motor.current': current });
-        expect(rise(Math.max(a, b))).toBeGreaterThanOrEqual(rise(Math.min(a, b)));
+        // Currents of nothing give rises of a rounding error, whose order means nothing.
+        expect(rise(Math.max(a, b)) + 1e-9).toBeGreaterThanOrEqual(rise(Math.min(a, b)));
       }),
     );
   });
