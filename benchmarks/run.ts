@@ -24,9 +24,10 @@ function show(result: Result): void {
 show(readingQuantities(vehicle));
 show(readingDossier());
 show(drawing(vehicle));
-const inC = againstHandWritten(reckon(vehicle));
-if (typeof inC === 'string') console.log(`sums-against-c: left out, ${inC}`);
-else inC.forEach(show);
+for (const result of againstHandWritten(reckon(vehicle))) {
+  if (typeof result === 'string') console.log(`the comparison with C is left out: ${result}`);
+  else show(result);
+}
 show(warmAgainstFirst(vehicle));
 for (const cases of [10_000, 100_000]) show(costPerCase(vehicle, cases));
 

@@ -1,8 +1,8 @@
 /*
- * The arithmetic of some fifty sums of one vehicle, written by hand: what the reckoning is measured against.
+ * The arithmetic of some sixty sums of one vehicle, written by hand: what the reckoning is measured against.
  *
  * columns.h, made when the benchmark runs, names the given columns (IN_…), the worked-out ones (OUT_…) and the tabulated
- * figures (the same ones the sums take). Nothing here checks a range or an unknown; otherwise it computes the same numbers.
+ * figures (the same ones the sums take), and says whether the wires, which solve for a temperature, are among them (SOLVES). Nothing here checks a range or an unknown; otherwise it computes the same numbers.
  *
  * usage: sums <columns file> <results file> <rows> <runs>; prints the nanoseconds of each run.
  */
@@ -31,6 +31,7 @@ static double cold_factor(double t) { return exp((ACTIVATION_ENERGY / GAS_CONSTA
 static double least(double a, double b) { return a < b ? a : b; }
 static double most(double a, double b) { return a > b ? a : b; }
 
+#if SOLVES
 /* A horizontal wire in still air: Churchill and Chu 1975, air by Sutherland, grey radiation. */
 static double sutherland(double t, double s) {
   double ratio = t / 273;
@@ -87,6 +88,7 @@ static double wire_rise(double current, double ambient, double per_metre, double
   }
   return x + wall * (cold + warming * x) / cooling;
 }
+#endif
 
 /* Duty at which a motor gets a voltage and a current, with the pack sagging under the mean of all of them. */
 static double duty_for(double rest, double shared, double voltage, double current) {
@@ -226,11 +228,27 @@ static void work_out(long rows, double *const *in, double *const *out) {
     OUT(PACK_VOLTAGECLIMB) = rest - pack_climb * pack_cold;
     OUT(PACK_POWER) = mean * nominal;
 
-    /* wiring: currents, rises, what they come to */
-    double air = IN(DAY_HOTTEST), inside = least(IN(HEAT_LOCALAIR), 373);
+    /* wiring */
     double at_bridge = most(0, pack_climb - stand);
     double at_motor = sqrt(current_climb * current_climb + ripple * ripple / 12);
     double at_converter = input_peak / rest;
+    double drop = pack_climb * pack_run + at_bridge * bridge_run + at_motor * motor_run;
+    OUT(WIRING_PACK_CURRENT) = pack_climb;
+    OUT(WIRING_BRIDGE_CURRENT) = at_bridge;
+    OUT(WIRING_MOTOR_CURRENT) = at_motor;
+    OUT(WIRING_CONVERTER_CURRENT) = at_converter;
+    OUT(WIRING_BOARD_CURRENT) = current_peak;
+    OUT(WIRING_CONTACTUSE) =
+        most(pack_climb / IN(RUN_PACK_CONTACTCURRENTMAX),
+             most(at_bridge / IN(RUN_BRIDGE_CONTACTCURRENTMAX),
+                  most(at_motor / IN(RUN_MOTOR_CONTACTCURRENTMAX),
+                       most(at_converter / IN(RUN_CONVERTER_CONTACTCURRENTMAX),
+                            current_peak / IN(RUN_BOARD_CONTACTCURRENTMAX)))));
+    OUT(WIRING_DROPCLIMB) = drop;
+    OUT(WIRING_DROPSHARE) = drop / nominal;
+
+#if SOLVES
+    double air = IN(DAY_HOTTEST), inside = least(IN(HEAT_LOCALAIR), 373);
     double of_pack =
         wire_rise(pack_climb, air, IN(RUN_PACK_RESISTANCEPERMETRE), IN(RUN_PACK_AREA), IN(RUN_PACK_DIAMETER));
     double of_bridge =
@@ -241,12 +259,6 @@ static void work_out(long rows, double *const *in, double *const *out) {
                                     IN(RUN_CONVERTER_DIAMETER));
     double of_board =
         wire_rise(current_peak, inside, IN(RUN_BOARD_RESISTANCEPERMETRE), IN(RUN_BOARD_AREA), IN(RUN_BOARD_DIAMETER));
-    double drop = pack_climb * pack_run + at_bridge * bridge_run + at_motor * motor_run;
-    OUT(WIRING_PACK_CURRENT) = pack_climb;
-    OUT(WIRING_BRIDGE_CURRENT) = at_bridge;
-    OUT(WIRING_MOTOR_CURRENT) = at_motor;
-    OUT(WIRING_CONVERTER_CURRENT) = at_converter;
-    OUT(WIRING_BOARD_CURRENT) = current_peak;
     OUT(WIRING_PACK_RISE) = of_pack;
     OUT(WIRING_BRIDGE_RISE) = of_bridge;
     OUT(WIRING_MOTOR_RISE) = of_motor;
@@ -254,14 +266,7 @@ static void work_out(long rows, double *const *in, double *const *out) {
     OUT(WIRING_BOARD_RISE) = of_board;
     OUT(WIRING_HOTTEST) =
         most(air + most(of_pack, of_motor), IN(HEAT_LOCALAIR) + most(of_bridge, most(of_converter, of_board)));
-    OUT(WIRING_CONTACTUSE) =
-        most(pack_climb / IN(RUN_PACK_CONTACTCURRENTMAX),
-             most(at_bridge / IN(RUN_BRIDGE_CONTACTCURRENTMAX),
-                  most(at_motor / IN(RUN_MOTOR_CONTACTCURRENTMAX),
-                       most(at_converter / IN(RUN_CONVERTER_CONTACTCURRENTMAX),
-                            current_peak / IN(RUN_BOARD_CONTACTCURRENTMAX)))));
-    OUT(WIRING_DROPCLIMB) = drop;
-    OUT(WIRING_DROPSHARE) = drop / nominal;
+#endif
   }
 }
 
