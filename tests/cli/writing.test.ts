@@ -145,6 +145,12 @@ describe('limits', () => {
     expect(out).toContain(', signed');
     expect(out).toContain('Written to sedge.limits.json.');
     expect(out).toMatch(/speedCap +[\d.]+ m\/s/);
+
+    const unsigned = ['limits', 'sedge.json', '--out', 'sedge.limits.json', ...QUICK];
+    const again = await longrein(unsigned, { files: { 'sedge.limits.json': text } });
+    expect(again.exit).toBe(2);
+    expect(again.err).toContain('sedge.limits.json is signed');
+    expect(again.written.size).toBe(0);
   });
 
   it('prints the same bytes as JSON, and says so where it is not signed', async () => {

@@ -28,8 +28,8 @@ function quantityText(facts: QuantityFacts): fc.Arbitrary<string> {
     return Number(inUnit(value, unit).toPrecision(3));
   });
   const share = unit === '°C' ? ' ± 2 K' : unit.startsWith('dB') ? ' ± 2 dB' : ' ± 40 %';
-  const doubt = fc.constantFrom('', '', ' ± 0.1', share);
   const tail = unit === '1' ? '' : ` ${unit}`;
+  const doubt = fc.constantFrom('', '', ` ± 0.1${tail}`, share);
   return fc.oneof(
     {
       weight: 400,

@@ -57,6 +57,7 @@ Example:  longrein limits --new-key owner.key
     }
     const file = theFile(about, args);
     const secret = secretOf(io, key);
+    if (typeof out === 'string' && secret === undefined) keepSignature(io, out);
     const reckoning = loadReckoning(io, file, args);
     const text = encode(() => encodeLimits(limitsDraft(reckoning), secret));
     const decoded = decodeLimits(text);
@@ -73,6 +74,15 @@ Example:  longrein limits --new-key owner.key
     return EXIT.fine;
   },
 };
+
+/** A signed record is not replaced by an unsigned one: the vehicle would refuse it. @throws UserError */
+function keepSignature(io: Io, path: string): void {
+  if (!io.exists(path)) return;
+  const found = decodeLimits(readText(io, path));
+  if (found.ok && found.record.signature) {
+    throw new UserError(`${path} is signed, and this record would not be. Give the key with --key, or another name.`);
+  }
+}
 
 function printRecord(io: Io, record: LimitsRecord, out: string | undefined): void {
   const { vehicle, checksum, signature, limits } = record;

@@ -49,9 +49,9 @@ export function dossierFrom(a: Answers): WrittenDossier {
   const skid = a.steering === 'skid';
   const front = skid || a.driven === 'front' || a.driven === 'all';
   const rear = skid || a.driven === 'rear' || a.driven === 'all';
-  const wire = (length: string, connector: string, gauge = 'wire-awg20-silicone') => ({
+  const wire = (usual: string, connector: string, gauge = 'wire-awg20-silicone') => ({
     wire: gauge,
-    length,
+    length: { value: usual, basis: 'estimate' as const, remark: 'a usual length; measure the run' },
     connector,
     pairs: 2,
   });

@@ -9,6 +9,7 @@
 import { limitFault } from './limits.ts';
 import { firstTerm, normalised, type Term, textFault } from './quantity-text.ts';
 import type { Dimension, Limits, Quantity, QuantityFault, QuantityReading, Spread, Written } from './shapes.ts';
+import { differenceUnit } from './show.ts';
 import { acceptedUnits, admits, nearestUnits } from './unit-near.ts';
 import { differenceToSi, isLevel, ONE, parseUnit, sameDimension, toSi, type Unit, unitOf } from './units.ts';
 
@@ -177,9 +178,19 @@ function dimensionHint(term: Term, found: Unit, wanted: Unit): string {
   return `${term.unit} measures something else here: write ${listed(acceptedUnits(wanted))}.`;
 }
 
+/** A doubt without a unit, behind a value that has one. */
+function bareDoubt({ text }: Term, of: Unit): Outcome<Unit> {
+  const difference = differenceUnit(of.text);
+  const accepted = of.offset === 0 && !isLevel(of) && of.text !== '%' ? ['%', difference] : [difference];
+  const ways = accepted.map((unit) => `± ${text} ${unit}`).join(' or ');
+  return bad('QUANTITY_UNIT_MISSING', text, accepted, `± ${text} what? Write ${ways}.`);
+}
+
 /** The unit of a doubt: a difference of what the value measures, or a percentage of it. */
 function doubtUnitOf(term: Term, of: Unit, wanted: Unit): Outcome<Unit> {
-  if (term.unit === '') return good(of);
+  // '6.2 A ± 5' may mean 5 A or 5 %: a guess could be ten times wrong, so it is asked back.
+  if (term.unit === '' && of === ONE) return good(of);
+  if (term.unit === '') return bareDoubt(term, of);
   const unit = knownUnit(term, wanted);
   if (!unit.ok) return unit;
   const onScale = wanted.offset !== 0 || isLevel(of);

@@ -1,5 +1,5 @@
 /** Sums of the wiring runs: resistance, current, temperature rise, contacts, drop. */
-import { copperResistance, pwmRms, twoWireDrop, wireCurrentForRise, wireRise, ZERO_CELSIUS } from '@longrein/laws';
+import { copperResistance, OutOfRange, pwmRms, twoWireDrop, wireRise, ZERO_CELSIUS } from '@longrein/laws';
 import { RUNS, type Run } from '../../dossier/facts/build.ts';
 import type { InputId } from '../../dossier/facts/quantities.ts';
 import { type Constant, type Ref, type Sum, type SumsOf, sum } from '../sum.ts';
@@ -49,12 +49,10 @@ function resistance(run: Run): Sum {
     : sum(about, { uses: base, takes, formula: wire, laws: [twoWireDrop, copperResistance], value: loop });
 }
 
-/** Copper at which a rise is no longer worked out [K]: silicone insulation is at its end there. */
-const HOTTEST = ZERO_CELSIUS + 200;
-/** Keeps the sum of air and rise below the hottest copper in spite of rounding [K]. */
-const ROUNDING = 1e-6;
-/** Stands for a wire beyond that [K]: above what any insulation bears. */
+/** Stands for a wire whose copper passes 200 °C, where its law ends [K]: above what any insulation bears. */
 const BURNT_RISE = 400;
+/** Symbol of the argument that the law refuses for a wire too hot. */
+const CURRENT = wireRise.facts.args.current.symbol;
 /** Hottest air the law of the wire takes [K]; a box hotter than that fails elsewhere. */
 const AIR_MOST = 373;
 
@@ -62,9 +60,12 @@ const AIR_MOST = 373;
 const airOf = (run: Run) => (run === 'pack' || run === 'motor' ? 'day.hottest' : 'heat.localAir');
 
 function riseOf(wire: Parameters<typeof wireRise>[0]): number {
-  const { current, ...inAir } = wire;
-  const most = wireCurrentForRise({ ...inAir, rise: HOTTEST - inAir.ambient - ROUNDING });
-  return current > most ? BURNT_RISE : wireRise(wire);
+  try {
+    return wireRise(wire);
+  } catch (error) {
+    if (error instanceof OutOfRange && error.argument === CURRENT) return BURNT_RISE;
+    throw error;
+  }
 }
 
 function rise(run: Run): Sum {
@@ -83,7 +84,7 @@ function rise(run: Run): Sum {
         outer: `run.${run}.diameter`,
       } as const,
       formula: 'rise of a wire of {perMetre}, copper {area}, outside {outer}, at {current} in air of {air}',
-      laws: [wireRise, wireCurrentForRise],
+      laws: [wireRise],
       value: ({ current, air, perMetre, area, outer }) =>
         riseOf({
           current,
