@@ -14,7 +14,7 @@ export interface BipolarDrop {
   readonly source: string;
 }
 
-const L298 = 'STMicroelectronics, L298 data sheet, January 2000: VCEsat of both switches';
+const BIPOLAR_SHEET = 'STMicroelectronics, L298 data sheet, January 2000: VCEsat of both switches';
 
 /** Typical and largest drop of the classic dual bipolar bridge. */
 export const BIPOLAR_BRIDGE: Readonly<Record<'typical' | 'maximum', BipolarDrop>> = {
@@ -23,9 +23,9 @@ export const BIPOLAR_BRIDGE: Readonly<Record<'typical' | 'maximum', BipolarDrop>
     dropLow: 2.55,
     currentHigh: 2,
     dropHigh: 3.7,
-    source: `${L298}, sum of the typical values`,
+    source: `${BIPOLAR_SHEET}, sum of the typical values`,
   },
-  maximum: { currentLow: 1, dropLow: 3.2, currentHigh: 2, dropHigh: 4.9, source: `${L298}, total drop, largest` },
+  maximum: { currentLow: 1, dropLow: 3.2, currentHigh: 2, dropHigh: 4.9, source: `${BIPOLAR_SHEET}, total drop, largest` },
 };
 
 const CURRENT = { symbol: 'I', is: 'motor current', unit: 'A', from: 0 } as const;

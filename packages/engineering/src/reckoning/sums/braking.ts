@@ -5,12 +5,13 @@ import {
   forceDeceleration,
   GRAVITY,
   gripDeceleration,
+  magnetConstantAt,
   stoppingDistance,
 } from '@longrein/laws';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { everyAxleDriven, LEVER, onlyRearOfTwo } from './braked-axles.ts';
 import { named, practice } from './practice.ts';
-import { forceAt, ofCircuit, SHORTED, SHORTED_CAVEAT, shortedForce } from './shorted-motors.ts';
+import { forceAt, ofCircuit, SHORTED, SHORTED_CAVEAT, shortedForce, warmed } from './shorted-motors.ts';
 
 type BrakingId =
   | 'safe.shortedForce'
@@ -48,8 +49,8 @@ export const brakingSums: SumsOf<BrakingId> = {
       uses: { ...SHORTED, cap: 'safe.speedCap' },
       takes: ofCircuit,
       formula: forceAt('{cap}'),
-      laws: [brakeTorque, copperResistance],
-      value: (x) => shortedForce(x, x.cap),
+      laws: [brakeTorque, copperResistance, magnetConstantAt],
+      value: (x, layout) => shortedForce(warmed(x, layout), x.cap),
     },
   ),
   'safe.gripBraking': sumByRoutes(
@@ -102,13 +103,14 @@ export const brakingSums: SumsOf<BrakingId> = {
         factor: practice(MASS_FACTOR, '1', 'inertia with turning parts over inertia without'),
       }),
       formula: `{cap}² / (2 · s), s = (v2² − v1²) / (2 · a) summed over ${SLICES} equal slices of speed from v1 to v2, a = min((F / {mass} + g · {rolling}) / {factor}, {grip}), F = ${forceAt('v1')}`,
-      laws: [brakeTorque, copperResistance, forceDeceleration],
+      laws: [brakeTorque, copperResistance, magnetConstantAt, forceDeceleration],
       // Shorted motors brake less the slower it rolls, so no single speed stands for the whole stop.
-      value: (x) => {
+      value: (x, layout) => {
+        const circuit = warmed(x, layout);
         const brakingAt = (speed: number) =>
           Math.min(
             forceDeceleration({
-              force: shortedForce(x, speed),
+              force: shortedForce(circuit, speed),
               mass: x.mass,
               rolling: x.rolling,
               slope: 0,

@@ -1,9 +1,16 @@
 /** Sums of standing on a slope: how fast shorted motors let it creep, and where held wheels slide. */
-import { copperResistance, creepSpeed, GRAVITY, tractionSlopeAll, tractionSlopeFront } from '@longrein/laws';
+import {
+  copperResistance,
+  creepSpeed,
+  GRAVITY,
+  magnetConstantAt,
+  tractionSlopeAll,
+  tractionSlopeFront,
+} from '@longrein/laws';
 import { route, type SumsOf, sum, sumByRoutes } from '../sum.ts';
 import { everyAxleDriven, LEVER, onlyFrontOfTwo, onlyRearOfTwo } from './braked-axles.ts';
 import { named } from './practice.ts';
-import { LOOP, loopOf, ofCircuit, SHORTED, SHORTED_CAVEAT } from './shorted-motors.ts';
+import { LOOP, loopOf, ofCircuit, SHORTED, SHORTED_CAVEAT, warmed } from './shorted-motors.ts';
 
 type HoldingId = 'safe.gravityForce' | 'safe.creep' | 'safe.creepAllowed' | 'safe.slideSlope';
 
@@ -30,24 +37,18 @@ export const holdingSums: SumsOf<HoldingId> = {
     {
       title: 'creep down the steepest slope with the motors shorted',
       unit: 'mm/s',
-      caveat: `A brake made of copper never quite holds. ${SHORTED_CAVEAT} 0 where the motors’ own friction holds; friction of the train at rest often does.`,
+      caveat: `A brake made of copper never quite holds. ${SHORTED_CAVEAT} Rolling resistance, which helps, is left out. 0 where the motors’ own friction holds; friction of the train at rest often does.`,
     },
     {
-      uses: {
-        ...SHORTED,
-        gravity: 'safe.gravityForce',
-        rolling: 'ground.rolling',
-        mass: 'mass.total',
-        hill: 'want.slope',
-      },
+      uses: { ...SHORTED, gravity: 'safe.gravityForce' },
       takes: ofCircuit,
-      formula: `(T · R / {constant}² + {threshold} / {constant}) · {diameter} / (2 · {ratio}), T = ({gravity} − {rolling} · {mass} · g · cos {hill}) · {diameter} · {efficiency} / (2 · {motors} · {ratio}) − {constant} · {idle}, 0 where T is not above 0, ${LOOP}`,
-      laws: [creepSpeed, copperResistance],
-      value: (x) => {
-        const pull = x.gravity - x.rolling * x.mass * GRAVITY * Math.cos(x.hill);
+      formula: `(T · R / k² + {threshold} / k) · {diameter} / (2 · {ratio}), T = {gravity} · {diameter} · {efficiency} / (2 · {motors} · {ratio}) − k · {idle}, 0 where T is not above 0, ${LOOP}`,
+      laws: [creepSpeed, copperResistance, magnetConstantAt],
+      value: (given, layout) => {
+        const x = warmed(given, layout);
         const radius = x.diameter / 2;
         const creep = creepSpeed({
-          force: Math.max(0, pull) / x.motors,
+          force: x.gravity / x.motors,
           wheelRadius: radius,
           ratio: x.ratio,
           backEfficiency: x.efficiency,

@@ -17,9 +17,12 @@ const layout = (driven: readonly boolean[], changes: Partial<Layout> = {}): Layo
   ...changes,
 });
 
-/** At 80 °C the winding of 1 Ω has 1.2358 Ω, so that the loop is 1.4 Ω. */
+/**
+ * At 80 °C the winding of 1 Ω has 1.2358 Ω, so that the loop is 1.4 Ω. Ferrite loses 0.2 %/K (from memory): at 60 °C the
+ * constant is 0.92 of the one at 20 °C, which leaves 0.01 V·s/rad.
+ */
 const MOTOR: Values = {
-  'drive.constant': 0.01,
+  'drive.constant': 0.01 / 0.92,
   'drive.resistance': 1,
   'drive.noLoadCurrent': 0.2,
   'drive.ratio': 20,
@@ -60,14 +63,11 @@ describe('shorted motors', () => {
           ...MOTOR,
           'bridge.threshold': threshold,
           'safe.gravityForce': mass * GRAVITY * Math.sin(slope),
-          'mass.total': mass,
-          'ground.rolling': 0.02,
-          'want.slope': slope,
         };
         const creep = evaluateSum(safetySums['safe.creep'], values);
-        const pull = mass * GRAVITY * (Math.sin(slope) - 0.02 * Math.cos(slope));
+        const pull = mass * GRAVITY * Math.sin(slope);
         const friction = (0.01 * 0.2 * 20) / (0.5 * 0.06);
-        if (pull <= friction) expect(creep).toBe(0);
+        if (pull <= friction) expect(creep).toBeCloseTo(0, 9);
         else expect(force({ 'bridge.threshold': threshold, 'safe.speedCap': creep }) / pull).toBeCloseTo(1, 6);
       }),
     );

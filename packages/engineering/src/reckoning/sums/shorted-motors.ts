@@ -1,24 +1,9 @@
 /** A motor whose terminals are joined brakes as long as it turns: the force of all drive motors at the wheels. */
-import { brakeTorque, copperResistance, ZERO_CELSIUS } from '@longrein/laws';
+import { brakeTorque, copperResistance, magnetConstantAt } from '@longrein/laws';
 import type { Layout } from '../../dossier/resolve.ts';
-import type { Constant, Ref } from '../sum.ts';
-import { practice } from './practice.ts';
-
-/** Winding after some driving [K]. */
-const WARM = ZERO_CELSIUS + 80;
-
-const motors = (layout: Layout): Constant => ({
-  value: layout.motors,
-  unit: '1',
-  is: 'drive motors',
-  source: 'the toy as it came',
-});
-const sharing = (layout: Layout): Constant => ({
-  value: layout.motorsPerChannel,
-  unit: '1',
-  is: 'motors on the most loaded channel',
-  source: 'the toy and the bridge fitted',
-});
+import type { Ref } from '../sum.ts';
+import { motorsOf, sharingOf } from './counts.ts';
+import { climbing } from './drive-circuit.ts';
 
 /** The circuit of a shorted motor: its own, the lower half of the bridge, the wires. */
 export const SHORTED = {
@@ -35,13 +20,20 @@ export const SHORTED = {
 
 /** What of it the layout says. */
 export const ofCircuit = (layout: Layout) => ({
-  motors: motors(layout),
-  sharing: sharing(layout),
-  warm: practice(WARM, '°C', 'temperature of a driven winding'),
+  motors: motorsOf(layout),
+  sharing: sharingOf(layout),
+  warm: climbing().winding,
+  magnets: climbing().magnets,
 });
 
 /** What the circuit and the train of a shorted motor are made of. */
 export type Circuit = { readonly [K in keyof typeof SHORTED | keyof ReturnType<typeof ofCircuit>]: number };
+
+/** The circuit with magnets that are warm from driving: they are weaker, so it brakes less and creeps faster. */
+export const warmed = <T extends Circuit>(x: T, { magnet }: Layout): T => ({
+  ...x,
+  constant: magnetConstantAt({ constant20: x.constant, temperature: x.magnets, magnet }),
+});
 
 /** Resistances of the loop the braking current runs in. */
 export const loopOf = ({ resistance, warm, sharing, slope, wire }: Circuit) => ({
@@ -49,7 +41,7 @@ export const loopOf = ({ resistance, warm, sharing, slope, wire }: Circuit) => (
   pathResistance: sharing * slope + wire,
 });
 
-/** Force at the wheels of all shorted motors at a speed. Below the threshold of the bridge no current flows. */
+/** Force at the wheels of all shorted motors, warmed, at a speed. Below the threshold of the bridge no current flows. */
 export function shortedForce(x: Circuit, speed: number): number {
   const turning = (2 * speed * x.ratio) / x.diameter;
   const torque = brakeTorque({
@@ -61,9 +53,9 @@ export function shortedForce(x: Circuit, speed: number): number {
   return (x.motors * torque * 2 * x.ratio) / (x.efficiency * x.diameter);
 }
 
-export const LOOP = 'R = {resistance} at {warm} + {sharing} · {slope} + {wire}';
+export const LOOP = 'R = {resistance} at {warm} + {sharing} · {slope} + {wire}, k = {constant} at {magnets}';
 /** The braking force in words, at a speed given in words. */
 export const forceAt = (speed: string) =>
-  `{motors} · T · 2 · {ratio} / ({efficiency} · {diameter}), T = {constant}² · ω / R + {constant} · {idle}, ω = ${speed} · 2 · {ratio} / {diameter} − {threshold} / {constant}, not below 0, ${LOOP}`;
+  `{motors} · T · 2 · {ratio} / ({efficiency} · {diameter}), T = k² · ω / R + k · {idle}, ω = ${speed} · 2 · {ratio} / {diameter} − {threshold} / k, not below 0, ${LOOP}`;
 export const SHORTED_CAVEAT =
-  'Winding warm. Backwards a gear train loses at least what it loses forwards, so the forward figure is careful. A bipolar bridge brakes only above its threshold.';
+  'Winding and magnets warm. Backwards a gear train loses at least what it loses forwards, so the forward figure is careful. A bipolar bridge brakes only above its threshold.';
