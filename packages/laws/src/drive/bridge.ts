@@ -25,7 +25,13 @@ export const BIPOLAR_BRIDGE: Readonly<Record<'typical' | 'maximum', BipolarDrop>
     dropHigh: 3.7,
     source: `${BIPOLAR_SHEET}, sum of the typical values`,
   },
-  maximum: { currentLow: 1, dropLow: 3.2, currentHigh: 2, dropHigh: 4.9, source: `${BIPOLAR_SHEET}, total drop, largest` },
+  maximum: {
+    currentLow: 1,
+    dropLow: 3.2,
+    currentHigh: 2,
+    dropHigh: 4.9,
+    source: `${BIPOLAR_SHEET}, total drop, largest`,
+  },
 };
 
 const CURRENT = { symbol: 'I', is: 'motor current', unit: 'A', from: 0 } as const;
